@@ -1,0 +1,169 @@
+import type { Dimension, DimensionOf } from "../dimension/dimension.js";
+import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
+import type { KindInText } from "../dimension/kind.js";
+import type { LabelOf } from "../dimension/names.js";
+import type { unitTable } from "./table.js";
+
+/**
+ * The grammar of unit texts in the type system, the twin of `grammar.ts`. It reads one character at a time into the key
+ * of the dimension; a text that starts with "!" is the sentence that the person should read.
+ */
+
+type Table = typeof unitTable;
+type One = "m0 kg0 s0 A0 K0";
+
+type Raised<K extends string, N extends string> = N extends "2"
+  ? KeyProduct<K, K>
+  : N extends "3"
+    ? KeyProduct<K, KeyProduct<K, K>>
+    : N extends "4"
+      ? KeyProduct<KeyProduct<K, K>, KeyProduct<K, K>>
+      : N extends "-1"
+        ? KeyReciprocal<K>
+        : N extends "-2"
+          ? KeyReciprocal<KeyProduct<K, K>>
+          : N extends "-3"
+            ? KeyReciprocal<KeyProduct<K, KeyProduct<K, K>>>
+            : K;
+
+/** Splits a token into what stands before the power, and the power. */
+type SplitPower<T extends string> = T extends `${infer U}⁻¹`
+  ? [U, "-1"]
+  : T extends `${infer U}⁻²`
+    ? [U, "-2"]
+    : T extends `${infer U}⁻³`
+      ? [U, "-3"]
+      : T extends `${infer U}²`
+        ? [U, "2"]
+        : T extends `${infer U}³`
+          ? [U, "3"]
+          : T extends `${infer U}⁴`
+            ? [U, "4"]
+            : T extends `${infer U}^${infer N}`
+              ? [U, N]
+              : T extends `${infer U}-${infer N extends "1" | "2" | "3"}`
+                ? [U, `-${N}`]
+                : T extends `${infer U}2`
+                  ? [U, "2"]
+                  : T extends `${infer U}3`
+                    ? [U, "3"]
+                    : T extends `${infer U}4`
+                      ? [U, "4"]
+                      : [T, "1"];
+
+type TokenKey<T extends string> = T extends keyof Table
+  ? Table[T]["key"]
+  : T extends `${number}`
+    ? One
+    : SplitPower<T> extends [infer U extends string, infer N extends string]
+      ? U extends keyof Table
+        ? Raised<Table[U]["key"], N>
+        : `!unknown unit '${U}'`
+      : never;
+
+type Apply<Sofar extends string, Op extends "*" | "/", K extends string> = Sofar extends `!${string}`
+  ? Sofar
+  : K extends `!${string}`
+    ? K
+    : Op extends "/"
+      ? KeyProduct<Sofar, KeyReciprocal<K>>
+      : KeyProduct<Sofar, K>;
+
+type Finish<Sofar extends string, Op extends "*" | "/", Token extends string> = Token extends ""
+  ? Sofar
+  : Apply<Sofar, Op, TokenKey<Token>>;
+
+/** After a closing parenthesis: an optional power, then the rest joins what stood before the opening one. */
+type Close<Inner extends string, Rest extends string, Stack> = Stack extends [
+  infer Sofar extends string,
+  infer Op extends "*" | "/",
+  infer Slash extends boolean,
+  infer Outer,
+]
+  ? Rest extends `²${infer R}` | `^2${infer R}`
+    ? Scan<R, "", Apply<Sofar, Op, Raised<Inner, "2">>, Op, Slash, Outer>
+    : Rest extends `³${infer R}` | `^3${infer R}`
+      ? Scan<R, "", Apply<Sofar, Op, Raised<Inner, "3">>, Op, Slash, Outer>
+      : Scan<Rest, "", Apply<Sofar, Op, Inner>, Op, Slash, Outer>
+  : "!a ')' without '('";
+
+type Scan<
+  S extends string,
+  Token extends string,
+  Sofar extends string,
+  Op extends "*" | "/",
+  Slash extends boolean,
+  Stack,
+> = S extends `${infer C}${infer R}`
+  ? C extends "/"
+    ? Slash extends true
+      ? "!a second '/' needs parentheses"
+      : Scan<R, "", Finish<Sofar, Op, Token>, "/", true, Stack>
+    : C extends "·" | "*" | "⋅" | " " | "\u00a0" | "\u202f"
+      ? Scan<R, "", Finish<Sofar, Op, Token>, Op, Slash, Stack>
+      : C extends "("
+        ? Scan<R, "", One, "*", false, [Sofar, Op, Slash, Stack]>
+        : C extends ")"
+          ? Close<Finish<Sofar, Op, Token>, R, Stack>
+          : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack>
+  : Stack extends []
+    ? Finish<Sofar, Op, Token>
+    : "!a ')' is missing";
+
+/** @internal Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
+type UnitKey<S extends string> = S extends keyof Table
+  ? Table[S]["key"]
+  : string extends S
+    ? string
+    : Scan<S, "", One, "*", false, []>;
+
+/** The dimension that a unit text measures; unknown for a text that is not known at compile time. */
+export type UnitDimension<S extends string> = string extends S
+  ? Dimension
+  : UnitKey<S> extends infer K extends string
+    ? DimensionOf<K, KindInText<S, K>>
+    : never;
+
+/** The text itself when it is a unit, otherwise the sentence that says why not. */
+export type AnyUnit<S extends string> = string extends S
+  ? S
+  : UnitKey<S> extends `!${infer Message}`
+    ? `⚠ ${Message}`
+    : S;
+
+/** The text itself when it is a unit of D, otherwise the sentence that says why not. */
+export type UnitOf<S extends string, D extends Dimension> = string extends S
+  ? S
+  : string extends D["key"]
+    ? S
+    : UnitKey<S> extends infer K extends string
+      ? K extends `!${infer Message}`
+        ? `⚠ ${Message}`
+        : [K, KindInText<S, K>] extends [D["key"], D["kind"]]
+          ? S
+          : `⚠ '${S}' measures ${LabelOf<K, KindInText<S, K>>}, not ${LabelOf<D["key"], D["kind"]>}`
+      : never;
+
+type NumberCharacter =
+  | ("0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" | "." | "," | "-" | "−" | "+" | "×" | " ")
+  | ("\u00a0" | "\u202f" | "⁰" | "¹" | "²" | "³" | "⁴" | "⁵" | "⁶" | "⁷" | "⁸" | "⁹" | "⁻");
+
+/** What is left of a literal such as "255 Wh/kg" behind its number. */
+export type UnitText<S extends string> = S extends `Δ${infer R}`
+  ? `Δ${UnitText<R>}`
+  : S extends `${infer C}${infer R}`
+    ? C extends NumberCharacter
+      ? UnitText<R>
+      : C extends "e" | "E"
+        ? R extends `${NumberCharacter}${string}`
+          ? UnitText<R>
+          : S
+        : S
+    : "1";
+
+/** The literal itself when number and unit can be read, otherwise the sentence that says why not. */
+export type QuantityLiteral<S extends string> = string extends S
+  ? S
+  : UnitKey<UnitText<S>> extends `!${infer Message}`
+    ? `⚠ ${Message}`
+    : S;
