@@ -1,0 +1,49 @@
+/**
+ * From scraps of evidence to an estimate with its spread.
+ *
+ * @packageDocumentation
+ */
+
+export {
+  around,
+  type Evidence,
+  type ExactValue,
+  type Grade,
+  grades,
+  type LowLikelyHigh,
+  type Provenance,
+} from "./evidence/evidence.js";
+export type { Adjustment, AdjustmentBase, MassAdjustment, ProportionalAdjustment } from "./mass/adjustment.js";
+export {
+  type AdjustmentEffect,
+  type BaseMass,
+  type BaseMassOptions,
+  baseMass,
+  type Comparator,
+  type ComparatorBaseMass,
+} from "./mass/base-mass.js";
+export {
+  type AdjustedBaseMassInputs,
+  adjustedBaseMass,
+  type ComparatorBaseMassInputs,
+  type CurbMassInputs,
+  comparatorBaseMass,
+  curbMass,
+  type LoadedMassInputs,
+  loadedMass,
+  secondaryMassOfRedesign,
+} from "./mass/relations.js";
+export {
+  type EvidenceFor,
+  type Model,
+  type ModelInput,
+  type ModelNumbers,
+  type ModelOutput,
+  model,
+  type ValueIn,
+} from "./model/model.js";
+export { type PropagateOptions, type Propagation, propagate } from "./propagate/propagate.js";
+export { quantileOfSorted, type Spread } from "./propagate/spread.js";
+export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
+export type { Limit } from "./solve/limit.js";
+export { type NotReached, type Reached, type Solution, type SolveForOptions, solveFor } from "./solve/solve-for.js";

@@ -1,0 +1,77 @@
+import { InputError, quantity, readOptions } from "@tarewatt/units";
+import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
+import { readAllEvidence } from "../propagate/propagate.js";
+
+/** What {@link rankUnknowns} needs. */
+export interface RankUnknownsOptions<
+  Inputs extends Readonly<Record<string, ModelInput>>,
+  Outputs extends Readonly<Record<string, ModelOutput>>,
+  Target extends keyof Outputs & string,
+> {
+  /** The model. */
+  readonly model: Model<Inputs, Outputs>;
+  /** What is known of each input. */
+  readonly evidence: EvidenceFor<Inputs>;
+  /** The output that matters. */
+  readonly output: Target;
+}
+
+/** What one unknown does to the output, alone. */
+export interface RankedUnknown<Y> {
+  /** Name of the input. */
+  readonly input: string;
+  /** What it is, in words. */
+  readonly meaning: string;
+  /** The output with this input at its 10th percentile and all others likely. */
+  readonly atLow: Y;
+  /** The output with this input at its 90th percentile and all others likely. */
+  readonly atHigh: Y;
+  /** Size of the difference between the two. */
+  readonly swing: Y;
+}
+
+/**
+ * Which unknown moves an output most: each input from its 10th to its 90th percentile, alone, the others at their likely
+ * values. Exact inputs do not appear. Swings do not show what inputs do together.
+ *
+ * @param options - model, evidence and output
+ * @returns the unknowns, the largest swing first
+ * @throws InputError `WRONG_CHOICE` for an output that the model does not give
+ * @example
+ * rankUnknowns({ model, evidence, output: "range" })[0]?.input; // measure this next
+ */
+export function rankUnknowns<
+  Inputs extends Readonly<Record<string, ModelInput>>,
+  Outputs extends Readonly<Record<string, ModelOutput>>,
+  Target extends keyof Outputs & string,
+>(options: RankUnknownsOptions<Inputs, Outputs, Target>): readonly RankedUnknown<ValueIn<Outputs[Target]["unit"]>>[] {
+  readOptions("rankUnknowns", options, {}, ["model", "evidence", "output"]);
+  type Y = ValueIn<Outputs[Target]["unit"]>;
+  const { model, evidence, output } = options;
+  const unit = model.outputs[output]?.unit;
+  if (unit === undefined) {
+    throw new InputError(
+      "WRONG_CHOICE",
+      `${model.name} has no output '${output}': it gives ${Object.keys(model.outputs).join(", ")}`,
+      { output },
+    );
+  }
+  const read = readAllEvidence(model, evidence);
+  const likely = Object.fromEntries([...read].map(([name, each]) => [name, each.likely]));
+  const at = (changed: Readonly<Record<string, number>>): number =>
+    (model.evaluate({ ...likely, ...changed } as ModelNumbers<Inputs>) as Readonly<Record<string, number>>)[
+      output
+    ] as number;
+  const inUnit = (value: number): Y => (unit === "1" ? value : quantity(value, unit as string)) as Y;
+  return [...read]
+    .filter(([, { low, high }]) => low !== high)
+    .map(([name, { low, high }]) => ({ name, atLow: at({ [name]: low }), atHigh: at({ [name]: high }) }))
+    .sort((a, b) => Math.abs(b.atHigh - b.atLow) - Math.abs(a.atHigh - a.atLow))
+    .map(({ name, atLow, atHigh }) => ({
+      input: name,
+      meaning: model.inputs[name]?.meaning ?? name,
+      atLow: inUnit(atLow),
+      atHigh: inUnit(atHigh),
+      swing: inUnit(Math.abs(atHigh - atLow)),
+    }));
+}
