@@ -47,3 +47,16 @@ export { quantileOfSorted, type Spread } from "./propagate/spread.js";
 export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
 export { type NotReached, type Reached, type Solution, type SolveForOptions, solveFor } from "./solve/solve-for.js";
+export type { Condition } from "./vehicle/condition.js";
+export {
+  type ConditionEstimate,
+  type EvidenceLine,
+  estimateVehicle,
+  type PackTarget,
+  type RangeTarget,
+  type VehicleDrivetrain,
+  type VehicleEstimate,
+  type VehicleMasses,
+  type VehicleOptions,
+  type VehiclePack,
+} from "./vehicle/estimate-vehicle.js";

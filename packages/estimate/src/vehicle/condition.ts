@@ -1,0 +1,43 @@
+import type { Cycle } from "@tarewatt/roadload";
+import { InputError, isQuantity, type Quantity, readNumber, type Speed } from "@tarewatt/units";
+
+/** A way of driving: a cycle, or a steady speed on a level road. */
+export type Condition = Cycle | Quantity<Speed>;
+
+/** @internal A condition read and named. */
+export type ConditionRead =
+  | { readonly form: "cycle"; readonly label: string; readonly procedure: string; readonly cycle: Cycle }
+  | {
+      readonly form: "steady";
+      readonly label: string;
+      readonly procedure: string;
+      readonly speed: Quantity<Speed>;
+      readonly metresPerSecond: number;
+    };
+
+/** @internal */
+export function readCondition(condition: Condition): ConditionRead {
+  if (isQuantity(condition)) {
+    const metresPerSecond = readNumber("speed", condition, { unit: "m/s", above: 0, atMost: 100 });
+    return {
+      form: "steady",
+      label: String(condition),
+      procedure: `steady ${condition}, level road, still air`,
+      speed: condition,
+      metresPerSecond,
+    };
+  }
+  if (typeof condition?.name !== "string" || condition.segments === undefined) {
+    throw new InputError(
+      "WRONG_CHOICE",
+      'a way of driving is a cycle, such as wltc3b, or a speed, such as q("110 km/h")',
+      {},
+    );
+  }
+  return {
+    form: "cycle",
+    label: condition.name,
+    procedure: `${condition.name}, driven once as tabled, no label adjustment`,
+    cycle: condition,
+  };
+}

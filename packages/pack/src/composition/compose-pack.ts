@@ -1,0 +1,141 @@
+import { type Energy, type NumberRule, type Quantity, type Ratio, readOptions, type Voltage } from "@tarewatt/units";
+import { type Arrangement, arrangePack, type Rounding } from "../arrangement/arrange-pack.js";
+import type { Cell } from "../cell/cell.js";
+import { specificEnergy } from "../cell/specific-energy.js";
+import { readText } from "../check/read-text.js";
+import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { cellMassFractionPrior } from "./cell-mass-fraction-prior.js";
+import { massBesideCells, massOfCells, massOfPack } from "./masses.js";
+import type { Pack, PackWithUsableEnergy } from "./pack.js";
+import { usableEnergy } from "./usable-energy.js";
+import { volumeOfCells, volumeOfPack } from "./volumes.js";
+
+/** Options of {@link composePack}. */
+export interface PackOptions {
+  /** The cell. */
+  readonly cell: Cell;
+  /** Total energy wanted, not the usable share of it. Greater than zero. */
+  readonly energy: Quantity<Energy>;
+  /** Nominal voltage wanted. Greater than zero. */
+  readonly nominalVoltage: Quantity<Voltage>;
+  /** Mass of the cells over mass of the pack: more than 0, at most 1. See {@link cellMassFractionPrior}. */
+  readonly cellMassFraction: number | Quantity<Ratio>;
+  /** Usable energy over total energy: more than 0, at most 1. See {@link usableFractionPrior}. */
+  readonly usableFraction?: number | Quantity<Ratio>;
+  /** Volume of the cells over volume of the pack: more than 0, at most 1. */
+  readonly cellVolumeFraction?: number | Quantity<Ratio>;
+  /** Which whole number of cells in parallel to take; `"nearest"` when left out. */
+  readonly rounding?: Rounding;
+  /** How the pack is built, in any words; it labels the result and changes no figure. */
+  readonly construction?: string;
+}
+
+const FRACTION = { unit: "1", above: 0, atMost: 1 } as const satisfies NumberRule;
+const FRACTION_IF_KNOWN = { unit: "1", above: 0, atMost: 1, optional: true } as const satisfies NumberRule;
+
+const rules = {
+  energy: { unit: "Wh", above: 0 },
+  nominalVoltage: { unit: "V", above: 0 },
+  cellMassFraction: FRACTION,
+  usableFraction: FRACTION_IF_KNOWN,
+  cellVolumeFraction: FRACTION_IF_KNOWN,
+} as const satisfies Readonly<Record<string, NumberRule>>;
+
+/**
+ * Composes a pack of whole cells for a total energy and a nominal voltage, and gives its mass from the cell mass fraction.
+ *
+ * Energy and voltage are those that whole cells reach, so they differ a little from what was asked for; `arrangement` says by
+ * how much. Usable energy and pack volume are there only when their fractions were given: they are not guessed.
+ * A pack above 60 V carries a caution that belongs wherever it is printed. Source: definitions of the fractions.
+ *
+ * @param options - cell, total energy, nominal voltage, the fractions, and how to round
+ * @returns the pack, which can show its working
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`,
+ *   `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @example
+ * const pack = composePack({ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74 });
+ * pack.mass.total.format(); // "527 kg", of cells of 511 Wh and 2.03 kg
+ */
+export function composePack(
+  options: PackOptions & { readonly usableFraction: number | Quantity<Ratio> },
+): PackWithUsableEnergy;
+export function composePack(options: PackOptions): Pack;
+export function composePack(options: PackOptions): Pack {
+  const { cellMassFraction } = readOptions("composePack", options, rules, ["cell", "rounding?", "construction?"]);
+  const { cell, energy: energyWanted, nominalVoltage: voltageWanted, rounding } = options;
+  const construction = readText("construction", options.construction);
+  const arrangement = arrangePack({
+    cell,
+    energy: energyWanted,
+    nominalVoltage: voltageWanted,
+    ...(rounding !== undefined && { rounding }),
+  });
+  const { cellCount, energy: total, nominalVoltage, maximumVoltage, capacity } = arrangement;
+
+  const forCells = { cellCount, cellMass: cell.mass };
+  const cells = massOfCells(forCells);
+  const forMass = { cellsMass: cells, cellMassFraction: options.cellMassFraction };
+  const mass = massOfPack(forMass);
+  const forOther = { packMass: mass, cellsMass: cells };
+  const forDensity = { energy: total, mass };
+  const forCellsVolume = { cellCount, cellVolume: cell.volume };
+  const cellsVolume = volumeOfCells(forCellsVolume);
+  const forUsable = options.usableFraction !== undefined && {
+    totalEnergy: total,
+    usableFraction: options.usableFraction,
+  };
+  const forVolume = options.cellVolumeFraction !== undefined && {
+    cellsVolume,
+    cellVolumeFraction: options.cellVolumeFraction,
+  };
+  const caution = highVoltageCaution(maximumVoltage ?? nominalVoltage);
+
+  return Object.freeze({
+    cell,
+    arrangement,
+    ...(construction !== undefined && { construction }),
+    nominalVoltage,
+    ...(maximumVoltage && { maximumVoltage }),
+    energy: Object.freeze({ total, ...(forUsable && { usable: usableEnergy(forUsable) }) }),
+    mass: Object.freeze({ total: mass, cells, other: massBesideCells(forOther) }),
+    volume: Object.freeze({ cells: cellsVolume, ...(forVolume && { total: volumeOfPack(forVolume) }) }),
+    specificEnergy: Object.freeze({ cell: cell.specificEnergy, pack: specificEnergy(forDensity) }),
+    capacity,
+    cautions: Object.freeze(caution === undefined ? [] : [caution]),
+    warnings: Object.freeze([
+      ...cell.warnings,
+      ...arrangement.warnings,
+      ...unusualFraction(cellMassFraction),
+      ...unknownMaximum(arrangement),
+    ]),
+    working: () => [
+      ...cell.working(),
+      ...arrangement.working(),
+      massOfCells.explain(forCells),
+      massOfPack.explain(forMass),
+      massBesideCells.explain(forOther),
+      specificEnergy.explain(forDensity),
+      volumeOfCells.explain(forCellsVolume),
+      ...(forUsable ? [usableEnergy.explain(forUsable)] : []),
+      ...(forVolume ? [volumeOfPack.explain(forVolume)] : []),
+    ],
+  });
+}
+
+function unusualFraction(cellMassFraction: number): string[] {
+  const { low } = cellMassFractionPrior.moduleBased;
+  const { high } = cellMassFractionPrior.cellToPack;
+  if (cellMassFraction >= low && cellMassFraction <= high) return [];
+  return [`a cell mass fraction of ${cellMassFraction} lies outside the published ones, ${low} to ${high}: say why`];
+}
+
+/** Full charge lies up to a third above the nominal voltage, over all chemistries in use (common practice, no source). */
+const FULL_OVER_NOMINAL = 1.33;
+
+/** The caution looks at the nominal voltage when nothing else is known, and could stay silent when it should not. */
+function unknownMaximum({ nominalVoltage, maximumVoltage }: Arrangement): string[] {
+  if (maximumVoltage !== undefined || highVoltageCaution(nominalVoltage) !== undefined) return [];
+  const full = nominalVoltage.times(FULL_OVER_NOMINAL);
+  if (highVoltageCaution(full) === undefined) return [];
+  return [`the maximum voltage of the cell is not given: at full charge a pack of ${nominalVoltage} may exceed 60 V`];
+}

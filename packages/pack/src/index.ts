@@ -1,0 +1,78 @@
+/**
+ * How cells become a traction battery pack: arrangement, energy, mass, volume, and the caution that its voltage carries.
+ *
+ * @packageDocumentation
+ */
+
+export {
+  type Arrangement,
+  type ArrangementOptions,
+  arrangePack,
+  type Rounding,
+} from "./arrangement/arrange-pack.js";
+export { type CapacityInParallelInputs, capacityInParallel } from "./arrangement/capacity-in-parallel.js";
+export { type CellCountInputs, cellCount } from "./arrangement/cell-count.js";
+export {
+  type CellsInParallelInputs,
+  cellsInParallel,
+  cellsInParallelAtLeast,
+} from "./arrangement/cells-in-parallel.js";
+export { type CellsInSeriesInputs, cellsInSeries } from "./arrangement/cells-in-series.js";
+export { type EnergyOfCellsInputs, energyOfCells } from "./arrangement/energy-of-cells.js";
+export { type VoltageInSeriesInputs, voltageInSeries } from "./arrangement/voltage-in-series.js";
+export { type BoxVolumeInputs, boxVolume } from "./cell/box-volume.js";
+export type {
+  BoxDimensions,
+  Cell,
+  CellProperties,
+  CylinderDimensions,
+  CylindricalCell,
+  PouchCell,
+  PrismaticCell,
+} from "./cell/cell.js";
+export { type CellEnergyInputs, cellEnergy } from "./cell/cell-energy.js";
+export type { BoxCellOptions, CellOptions, CylindricalCellOptions } from "./cell/cell-options.js";
+export { type CylinderVolumeInputs, cylinderVolume } from "./cell/cylinder-volume.js";
+export { cylindricalCell } from "./cell/cylindrical-cell.js";
+export { type EnergyDensityInputs, energyDensity } from "./cell/energy-density.js";
+export { pouchCell } from "./cell/pouch-cell.js";
+export { prismaticCell } from "./cell/prismatic-cell.js";
+export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export { cellMassFractionPrior } from "./composition/cell-mass-fraction-prior.js";
+export { composePack, type PackOptions } from "./composition/compose-pack.js";
+export type { FractionPoint, FractionPrior } from "./composition/fraction-prior.js";
+export {
+  type MassBesideCellsInputs,
+  type MassOfCellsInputs,
+  type MassOfPackInputs,
+  massBesideCells,
+  massOfCells,
+  massOfPack,
+} from "./composition/masses.js";
+export type {
+  Pack,
+  PackEnergy,
+  PackMass,
+  PackSpecificEnergy,
+  PackVolume,
+  PackWithUsableEnergy,
+} from "./composition/pack.js";
+export { type PackMassOfInputs, packMassOf } from "./composition/pack-mass-of.js";
+export { type PublishedPack, publishedPacks } from "./composition/published-packs.js";
+export { type StructuralPackClaim, structuralPackClaim } from "./composition/structural-pack-claim.js";
+export { type UsableEnergyInputs, usableEnergy } from "./composition/usable-energy.js";
+export { usableFractionPrior } from "./composition/usable-fraction-prior.js";
+export {
+  type VolumeOfCellsInputs,
+  type VolumeOfPackInputs,
+  volumeOfCells,
+  volumeOfPack,
+} from "./composition/volumes.js";
+export {
+  type CylinderPackingFractionInputs,
+  cylinderPackingFraction,
+  hexagonalPackingFraction,
+  squarePackingFraction,
+} from "./geometry/packing-fraction.js";
+export type { Caution, CautionCode } from "./safety/caution.js";
+export { highVoltageCaution } from "./safety/high-voltage-caution.js";
