@@ -1,0 +1,54 @@
+import { InputError, readOptions } from "@tarewatt/units";
+import { ReportError } from "./errors.js";
+
+/** @internal Checks that an object has the keys named and no other; a name that ends in `?` may be left out. */
+export function readKeys(where: string, given: object, names: readonly string[]): void {
+  readOptions(where, given, {}, names);
+}
+
+/** @internal A text that says something. */
+export function readText(name: string, value: unknown): string {
+  if (typeof value !== "string") {
+    const got = value === null ? "null" : Array.isArray(value) ? "an array" : `a ${typeof value}`;
+    throw new ReportError("NOT_A_TEXT", `${name} must be a text: got ${value === undefined ? "nothing" : got}`, {
+      name,
+    });
+  }
+  if (value.trim() === "") {
+    throw new InputError("EMPTY", `${name} must not be empty: write what a reader should see there`, { name });
+  }
+  return value;
+}
+
+/** @internal A text that may be left out. */
+export function readOptionalText(name: string, value: unknown): string | undefined {
+  return value === undefined ? undefined : readText(name, value);
+}
+
+/** @internal A list; an empty one is refused unless it may be empty. */
+export function readList<T>(name: string, value: readonly T[], { mayBeEmpty = false } = {}): readonly T[] {
+  if (!Array.isArray(value)) {
+    throw new InputError("NOT_AN_OBJECT", `${name} must be an array: got ${value === null ? "null" : typeof value}`, {
+      name,
+    });
+  }
+  if (value.length === 0 && !mayBeEmpty) {
+    throw new InputError("EMPTY", `${name} must have at least one entry: got an empty array`, { name });
+  }
+  return value;
+}
+
+/** @internal A list of texts that may be left out. */
+export function readTexts(name: string, value: readonly string[] | undefined): readonly string[] {
+  const list = readList(name, value ?? [], { mayBeEmpty: true });
+  return Object.freeze(list.map((text, index) => readText(`${name}[${index}]`, text)));
+}
+
+/** @internal Refuses a name that stands twice. */
+export function refuseRepeats(what: string, names: readonly string[]): void {
+  const repeated = names.find((name, index) => names.indexOf(name) !== index);
+  if (repeated === undefined) return;
+  throw new ReportError("REPEATED_NAME", `${what} '${repeated}' is given twice: every one needs a name of its own`, {
+    name: repeated,
+  });
+}

@@ -1,0 +1,36 @@
+import { readKeys } from "../check/read.js";
+import { escapeHtml } from "../escape/html.js";
+import { checkSvg } from "./check-svg.js";
+import type { Figure } from "./figure.js";
+import { toSvg } from "./to-svg.js";
+
+/** What {@link figureToHtml} takes beside the figure. */
+export interface FigureHtmlOptions {
+  /** A picture of the figure made before; drawn by {@link toSvg} without its caption when left out. */
+  readonly svg?: string;
+}
+
+/**
+ * A figure as an HTML `figure` element: the picture inline, with its alternative text, and the caption as `figcaption`.
+ *
+ * @param figure - the figure
+ * @param options - a picture made before
+ * @returns markup without scripts and without anything to load
+ * @throws ReportError `UNSAFE_SVG` when the picture holds more than a drawing, `MISSING_PEER` as {@link toSvg}
+ * @example
+ * await figureToHtml(ranges); // "<figure class=\"tarewatt-figure\"><svg role=\"img\" ..."
+ */
+export async function figureToHtml(figure: Figure, options: FigureHtmlOptions = {}): Promise<string> {
+  readKeys("figureToHtml", options, ["svg?"]);
+  return figureElement(figure, options.svg ?? (await toSvg(figure, { caption: false })));
+}
+
+/** @internal The element for a picture that is there. */
+export function figureElement(figure: Figure, svg: string): string {
+  const picture = checkSvg(svg);
+  // A picture made elsewhere may have no alternative text of its own.
+  const named = /^<svg role="img" aria-label="/.test(picture);
+  const label = named ? "" : ` role="img" aria-label="${escapeHtml(figure.description)}"`;
+  const caption = escapeHtml(figure.caption === "" ? figure.title : figure.caption);
+  return `<figure class="tarewatt-figure"><div class="tarewatt-plate"${label}>${picture}</div><figcaption>${caption}</figcaption></figure>\n`;
+}

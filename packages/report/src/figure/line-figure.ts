@@ -1,0 +1,83 @@
+import { readKeys, readList, readOptionalText, readText } from "../check/read.js";
+import { showFigure } from "../notebook/show-figure.js";
+import type { Figure, FigureRow, LineFigureOptions } from "./figure.js";
+import { lineSpec } from "./line-spec.js";
+import { readAxis, readSeries, readTarget } from "./read-line.js";
+
+/**
+ * A figure of one or more lines, each with its spread as a band, and targets to compare with.
+ *
+ * Lines carry their names at their ends, so there is no legend; the caption says what line and band are, and names source
+ * and date.
+ *
+ * @param options - title, axes with units, series, targets, caption, source, date, and a description for those who cannot
+ * see the picture; all numbers are plain numbers in the units of the axes
+ * @returns an immutable figure
+ * @throws ReportError `NOT_ORDERED` when a band does not hold its line or x goes back, `REPEATED_NAME`, `TOO_MANY_SERIES`,
+ * `NOT_A_TEXT`
+ * @throws InputError `EMPTY` without series or points, `NOT_A_NUMBER`, `OUT_OF_RANGE` beyond 10¹⁵, `INCONSISTENT`,
+ * `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @example
+ * const ranges = lineFigure({
+ *   title: "Range at steady speed",
+ *   x: { title: "Speed", unit: "km/h" },
+ *   y: { title: "Range", unit: "km" },
+ *   series: [{ name: "Touring van", points: [{ x: 80, y: 520, low: 480, high: 565 }, { x: 120, y: 340, low: 310, high: 372 }] }],
+ *   targets: [{ value: 400, label: "Announced: 400 km" }],
+ *   source: "invented data",
+ *   description: "Range falls from 520 km at 80 km/h to 340 km at 120 km/h.",
+ * });
+ */
+export function lineFigure(options: LineFigureOptions): Figure {
+  readKeys("lineFigure", options, [
+    "title",
+    "x",
+    "y",
+    "series",
+    "targets?",
+    "caption?",
+    "source?",
+    "date?",
+    "band?",
+    "description",
+  ]);
+  const title = readText("title", options.title);
+  const description = readText("description", options.description);
+  const series = readSeries(options.series);
+  const targets = Object.freeze(readList("targets", options.targets ?? [], { mayBeEmpty: true }).map(readTarget));
+  const rows = Object.freeze(
+    series.flatMap(({ name, points }) => points.map((point): FigureRow => Object.freeze({ series: name, ...point }))),
+  );
+  const named = readOptionalText("band", options.band);
+  const banded = rows.some(({ low }) => low !== undefined);
+  const band = banded ? (named ?? "P10 to P90") : "";
+  const content = {
+    kind: "line" as const,
+    title,
+    x: readAxis("x", options.x),
+    y: readAxis("y", options.y),
+    series,
+    targets,
+    caption: captionOf(options, band),
+    band,
+    description,
+    rows,
+  };
+  return showFigure({ ...content, spec: lineSpec(content) });
+}
+
+function captionOf(options: LineFigureOptions, band: string): string {
+  const { date } = options;
+  const source = readOptionalText("source", options.source);
+  // Only the usual band says what its line is; of another one we know no more than its name.
+  const reading = options.band === undefined ? `Line: P50; shaded band: ${band}` : `Shaded band: ${band}`;
+  const origin = [source === undefined ? "" : `Source: ${source}`, readOptionalText("date", date) ?? ""];
+  return [
+    readOptionalText("caption", options.caption) ?? "",
+    band === "" ? "" : reading,
+    origin.filter(Boolean).join(", "),
+  ]
+    .filter((part) => part !== "")
+    .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
+    .join(" ");
+}

@@ -1,0 +1,41 @@
+/**
+ * Tables, figures, working and pages: one result in many forms.
+ *
+ * @packageDocumentation
+ */
+
+export { ReportError, type ReportErrorCode } from "./check/errors.js";
+export type {
+  Axis,
+  Figure,
+  FigureRow,
+  JsonValue,
+  LevelTarget,
+  LineFigureOptions,
+  LinePoint,
+  LineSeries,
+  LineTarget,
+  PlaceTarget,
+  VegaLiteSpec,
+} from "./figure/figure.js";
+export { figureToCsv } from "./figure/figure-csv.js";
+export { type FigureHtmlOptions, figureToHtml } from "./figure/figure-html.js";
+export { figureToMarkdown } from "./figure/figure-markdown.js";
+export { figureToText } from "./figure/figure-text.js";
+export type { PictureSize } from "./figure/frame.js";
+export { lineFigure } from "./figure/line-figure.js";
+export { type SvgOptions, toSvg } from "./figure/to-svg.js";
+export { toVegaLite } from "./figure/to-vega-lite.js";
+export type { Block, FigureBlock, ListBlock, TableBlock, TextBlock, WorkingBlock } from "./page/blocks.js";
+export { type Answer, type PageOptions, page, type Section } from "./page/page.js";
+export type { Cell, SpreadLike } from "./table/cell.js";
+export type { Align, Column } from "./table/column.js";
+export { type Table, type TableOptions, table } from "./table/table.js";
+export { toCsv } from "./table/to-csv.js";
+export { toHtml } from "./table/to-html.js";
+export { toMarkdown } from "./table/to-markdown.js";
+export { toText } from "./table/to-text.js";
+export { references } from "./working/references.js";
+export { workingToHtml } from "./working/to-html.js";
+export { workingToMarkdown } from "./working/to-markdown.js";
+export { workingToText } from "./working/to-text.js";

@@ -1,0 +1,89 @@
+import type { Step } from "@tarewatt/units";
+import { ReportError } from "../check/errors.js";
+import { readKeys, readList, readText, readTexts } from "../check/read.js";
+import { escapeHtml } from "../escape/html.js";
+import type { Figure } from "../figure/figure.js";
+import { figureElement } from "../figure/figure-html.js";
+import type { Table } from "../table/table.js";
+import { toHtml } from "../table/to-html.js";
+import { workingToHtml } from "../working/to-html.js";
+
+/** A table on a page. */
+export interface TableBlock {
+  /** Says that this is a table. */
+  readonly kind: "table";
+  /** The table. */
+  readonly table: Table;
+}
+
+/** A figure on a page. */
+export interface FigureBlock {
+  /** Says that this is a figure. */
+  readonly kind: "figure";
+  /** The figure: alternative text and caption. */
+  readonly figure: Figure;
+  /** Its picture, from `toSvg(figure, { caption: false })`: the page prints the caption. */
+  readonly svg: string;
+}
+
+/** Steps of a calculation on a page. */
+export interface WorkingBlock {
+  /** Says that these are steps. */
+  readonly kind: "working";
+  /** What is calculated; printed above the steps. */
+  readonly title: string;
+  /** The steps. */
+  readonly steps: readonly Step[];
+}
+
+/** A paragraph on a page. */
+export interface TextBlock {
+  /** Says that this is a paragraph. */
+  readonly kind: "text";
+  /** The text; plain, no markup. */
+  readonly text: string;
+}
+
+/** A list on a page. */
+export interface ListBlock {
+  /** Says that this is a list. */
+  readonly kind: "list";
+  /** The entries; plain, no markup. */
+  readonly items: readonly string[];
+}
+
+/** What a section of a page is made of. */
+export type Block = TableBlock | FigureBlock | WorkingBlock | TextBlock | ListBlock;
+
+/** @internal A block as HTML. */
+export function blockHtml(block: Block, where: string): string {
+  switch (block?.kind) {
+    case "table":
+      readKeys(where, block, ["kind", "table"]);
+      // A table wider than the page scrolls by itself, by keyboard too.
+      return `<div class="scroll" role="region" tabindex="0" aria-label="${escapeHtml(block.table.title)}">\n${toHtml(block.table)}</div>\n`;
+    case "figure":
+      readKeys(where, block, ["kind", "figure", "svg"]);
+      return figureElement(block.figure, block.svg);
+    case "working":
+      readKeys(where, block, ["kind", "title", "steps"]);
+      return `<p><strong>${escapeHtml(readText(`${where}.title`, block.title))}</strong></p>\n${workingToHtml(readList(`${where}.steps`, block.steps))}`;
+    case "text":
+      readKeys(where, block, ["kind", "text"]);
+      return `<p>${escapeHtml(readText(`${where}.text`, block.text))}</p>\n`;
+    case "list":
+      readKeys(where, block, ["kind", "items"]);
+      return listHtml(readTexts(`${where}.items`, readList(`${where}.items`, block.items)));
+    default:
+      throw new ReportError(
+        "UNKNOWN_BLOCK",
+        `${where}.kind must be table, figure, working, text or list: got '${String((block as { kind?: unknown } | null)?.kind)}'`,
+        { where },
+      );
+  }
+}
+
+/** @internal */
+export function listHtml(items: readonly string[]): string {
+  return `<ul>${items.map((item) => `<li>${escapeHtml(item)}</li>`).join("")}</ul>\n`;
+}

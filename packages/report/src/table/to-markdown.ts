@@ -1,0 +1,31 @@
+import { escapeMarkdown, markdownParagraph } from "../escape/markdown.js";
+import { type Grid, headLine, tableGrid } from "./grid.js";
+import type { Table } from "./table.js";
+
+const RULES = { left: "---", right: "---:", centre: ":---:" } as const;
+
+/**
+ * A table in Markdown, in the pipe form that GitHub-flavoured Markdown and notebooks read.
+ *
+ * @param table - the table
+ * @returns title, table, caption and notes; every text of the data is escaped
+ * @example
+ * toMarkdown(masses); // "**Mass by part**\n\n| Part | Mass (kg) | ..."
+ */
+export function toMarkdown(table: Table): string {
+  return gridToMarkdown(tableGrid(table));
+}
+
+/** @internal */
+export function gridToMarkdown({ title, heads, rows, caption, notes }: Grid): string {
+  const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
+  const lines = [
+    line(heads.map((head) => escapeMarkdown(headLine(head)))),
+    line(heads.map(({ align }) => RULES[align])),
+    ...rows.map((row) => line(row.map(escapeMarkdown))),
+  ].join("\n");
+  const parts = [`**${escapeMarkdown(title)}**`, lines];
+  if (caption !== "") parts.push(markdownParagraph(caption));
+  parts.push(...notes.map((note) => `Note: ${escapeMarkdown(note)}`));
+  return `${parts.join("\n\n")}\n`;
+}

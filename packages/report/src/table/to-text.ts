@@ -1,0 +1,57 @@
+import { plainLine } from "../escape/plain.js";
+import { type Grid, type GridHead, tableGrid } from "./grid.js";
+import type { Table } from "./table.js";
+import { textWidth } from "./width.js";
+
+const GAP = "   ";
+
+/**
+ * A table as aligned plain text for a terminal or a monospaced page: title, heads, units, a rule, rows.
+ *
+ * @param table - the table
+ * @returns lines without trailing spaces, each ended by a line feed
+ * @example
+ * toText(masses);
+ * // Mass by part
+ * //
+ * // Part               Mass                  Mass
+ * //                    (kg)                  (lb)
+ * // ----   ----------------   -------------------
+ * // Pack   527 (490 to 570)   1162 (1080 to 1257)
+ */
+export function toText(table: Table): string {
+  return gridToText(tableGrid(table));
+}
+
+/** @internal */
+export function gridToText({ title, heads, rows, caption, notes }: Grid): string {
+  const titles = heads.map((head) => head.title);
+  const units = heads.map(({ unit }) => (unit === "" || unit === "1" ? "" : `(${unit})`));
+  const widths = heads.map((_, column) =>
+    Math.max(...[titles, units, ...rows].map((row) => textWidth(row[column] ?? ""))),
+  );
+  const line = (cells: readonly string[]): string =>
+    cells
+      .map((cell, column) => pad(cell, widths[column] as number, heads[column] as GridHead))
+      .join(GAP)
+      .trimEnd();
+  const hasUnits = units.some((unit) => unit !== "");
+  return [
+    plainLine(title),
+    ...(caption === "" ? [] : [plainLine(caption)]),
+    "",
+    line(titles),
+    ...(hasUnits ? [line(units)] : []),
+    widths.map((width) => "-".repeat(width)).join(GAP),
+    ...rows.map(line),
+    ...(notes.length === 0 ? [] : ["", ...notes.map((note) => `Note: ${plainLine(note)}`)]),
+  ]
+    .map((text) => `${text}\n`)
+    .join("");
+}
+
+function pad(cell: string, width: number, { align }: GridHead): string {
+  const room = width - textWidth(cell);
+  const before = align === "left" ? 0 : align === "right" ? room : Math.floor(room / 2);
+  return `${" ".repeat(before)}${cell}${" ".repeat(room - before)}`;
+}

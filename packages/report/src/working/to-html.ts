@@ -1,0 +1,34 @@
+import { type Step, sourceLine } from "@tarewatt/units";
+import { escapeHtml } from "../escape/html.js";
+import { equationOf } from "./equation.js";
+import { expressionHtml, symbolHtml } from "./symbols.js";
+
+/**
+ * The steps of a calculation as an ordered HTML list: name, equation from symbols to result with variables as `var` and
+ * subscripts as `sub`, meaning of the symbols, source. A source that is only remembered says so.
+ *
+ * @param steps - the steps, in order
+ * @returns markup; every text of the data is escaped
+ * @example
+ * workingToHtml([aerodynamicDrag.explain(inputs)]); // "<ol class=\"tarewatt-working\">\n<li>...<var>F<sub>a</sub></var> = ..."
+ */
+export function workingToHtml(steps: readonly Step[]): string {
+  return `<ol class="tarewatt-working">\n${steps.map(item).join("\n")}\n</ol>\n`;
+}
+
+function item(step: Step): string {
+  const { symbol, expression, filled, answer } = equationOf(step);
+  const sides = [expressionHtml(expression), ...(filled === "" ? [] : [escapeHtml(filled)])];
+  const legend = step.operands.map((operand) => `${symbolHtml(operand.symbol)} is ${escapeHtml(operand.meaning)}`);
+  const details = [
+    ...(legend.length === 0 ? [] : [`where ${legend.join(", ")}`]),
+    ...(step.validity === "" ? [] : [`Holds: ${escapeHtml(step.validity)}`]),
+    `Source: ${escapeHtml(sourceLine(step.source))}`,
+  ].map((detail) => `<p class="tarewatt-detail">${detail}</p>`);
+  return [
+    `<li><p><strong>${escapeHtml(step.name)}</strong></p>`,
+    `<p class="tarewatt-equation">${symbolHtml(symbol)} = ${sides.join(" = ")} = <strong>${escapeHtml(answer)}</strong></p>`,
+    ...details,
+    "</li>",
+  ].join("");
+}

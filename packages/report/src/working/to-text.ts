@@ -1,0 +1,36 @@
+import { type Step, sourceLine } from "@tarewatt/units";
+import { plainLine } from "../escape/plain.js";
+import { equationOf } from "./equation.js";
+
+/**
+ * The steps of a calculation as numbered plain text: name, symbols, values, result, meaning of the symbols, source. A source
+ * that is only remembered says so.
+ *
+ * @param steps - the steps, in order
+ * @returns lines ended by line feeds; empty for no steps
+ * @example
+ * workingToText([aerodynamicDrag.explain(inputs)]);
+ * // 1. aerodynamic drag force
+ * //    F_a = ½·ρ·C_dA·v·|v|
+ * //        = ½·1.189 kg/m³·0.899 m²·30.56 m/s·|30.56 m/s|
+ * //        = 499.1 N
+ * //    where ρ is air density, ...
+ */
+export function workingToText(steps: readonly Step[]): string {
+  return steps.map((step, index) => `${lines(step, `${index + 1}. `).join("\n")}\n`).join("\n");
+}
+
+function lines(step: Step, number: string): readonly string[] {
+  const { symbol, expression, filled, answer } = equationOf(step);
+  const indent = " ".repeat(number.length);
+  const under = `${indent}${" ".repeat([...symbol].length)} = `;
+  const legend = step.operands.map((operand) => `${operand.symbol} is ${operand.meaning}`).join(", ");
+  return [
+    `${number}${plainLine(step.name)}`,
+    `${indent}${plainLine(`${symbol} = ${expression}`)}`,
+    ...[filled, answer].filter((side) => side !== "").map((side) => `${under}${plainLine(side)}`),
+    ...(legend === "" ? [] : [`${indent}where ${plainLine(legend)}`]),
+    ...(step.validity === "" ? [] : [`${indent}Holds: ${plainLine(step.validity)}`]),
+    `${indent}Source: ${plainLine(sourceLine(step.source))}`,
+  ];
+}
