@@ -2,6 +2,8 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   test: {
+    // The json report is read by the count at the end of the check; the last one writes docs/validation.md after a complete run.
+    reporters: ["default", ["json", { outputFile: "out/vitest.json" }], "./test/support/validation-reporter.ts"],
     projects: [
       "packages/*",
       {

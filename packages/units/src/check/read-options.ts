@@ -134,14 +134,16 @@ function numberOf(name: string, value: AnyQuantity, unit: string): number {
     );
   }
   const { n, c, d } = conversion(given, wanted);
-  return (value.value * n + c) / d;
+  const number = (value.value * n + c) / d;
+  if (Number.isFinite(number)) return number;
+  throw new InputError("NOT_A_NUMBER", `${name} is too large: got ${value}`, { name });
 }
 
 function refuse(name: string, value: unknown, rule: NumberRule, number: number): never {
   const details = { name, given: String(value), rule };
   if (rule.unit === "1" && rule.atMost === 1 && number > 1) {
-    const hint =
-      number <= 100 ? `: for ${number} % write ${Number((number / 100).toPrecision(12))} or q("${number} %")` : "";
+    const percent = typeof value === "number" && number <= 100;
+    const hint = percent ? `: for ${number} % write ${Number((number / 100).toPrecision(12))} or q("${number} %")` : "";
     throw new InputError("NOT_A_FRACTION", `${name} must be a fraction of at most 1: got ${value}${hint}`, details);
   }
   if (rule.atLeast === 0 && number < 0) {

@@ -14,6 +14,7 @@ const kindsInText = {
   "m2 kg1 s-2 A0 K0": { symbols: ["N", "lbf", "kgf"], kind: "torque" },
   "m-1 kg1 s-2 A0 K0": { symbols: ["J", "W", "Btu", "hp", "PS", "V"], kind: "energy density" },
   "m2 kg0 s-2 A0 K0": { symbols: ["J", "W", "Btu", "hp", "PS", "V"], kind: "specific energy" },
+  "m-1 kg-1 s2 A0 K0": { symbols: ["J", "W", "Btu", "hp", "PS", "V", "MPGe"], kind: "distance per energy" },
   "m0 kg0 s0 A0 K0": { symbols: ["rad", "°", "deg"], kind: "angle" },
   "m0 kg0 s-1 A0 K0": { symbols: ["rad", "rpm", "°", "deg"], kind: "angular velocity" },
 } as const;
@@ -48,7 +49,9 @@ export const quotientKinds = {
   "m2 kg1 s-2 A0 K0|/m1 kg0 s0 A0 K0|": "energy per distance",
   "m2 kg1 s-2 A0 K0|/m0 kg1 s0 A0 K0|": "specific energy",
   "m2 kg1 s-2 A0 K0|/m3 kg0 s0 A0 K0|": "energy density",
-  "m0 kg0 s0 A0 K0|/m-1 kg-1 s2 A0 K0|": "energy per distance",
+  "m1 kg0 s0 A0 K0|/m2 kg1 s-2 A0 K0|": "distance per energy",
+  "m0 kg0 s0 A0 K0|/m1 kg1 s-2 A0 K0|energy per distance": "distance per energy",
+  "m0 kg0 s0 A0 K0|/m-1 kg-1 s2 A0 K0|distance per energy": "energy per distance",
   "m0 kg0 s0 A0 K0|angle/m0 kg0 s1 A0 K0|": "angular velocity",
 } as const;
 
@@ -61,6 +64,7 @@ export const statedKinds = {
   "m2 kg1 s-2 A0 K0": { energy: "", torque: "torque" },
   "m-1 kg1 s-2 A0 K0": { pressure: "", "energy density": "energy density" },
   "m2 kg0 s-2 A0 K0": { "speed squared": "", "specific energy": "specific energy" },
+  "m-1 kg-1 s2 A0 K0": { "distance per energy": "distance per energy" },
   "m0 kg0 s0 A0 K0": { ratio: "", angle: "angle" },
   "m0 kg0 s-1 A0 K0": { frequency: "", "angular velocity": "angular velocity" },
 } as const;

@@ -31,7 +31,7 @@ export interface Force extends Dimension<"m1 kg1 s-2 A0 K0", ""> {}
 /** Dimension: energy per distance, consumption. SI unit J/m. */
 export interface EnergyPerDistance extends Dimension<"m1 kg1 s-2 A0 K0", "energy per distance"> {}
 /** Dimension: distance per energy. SI unit m/J. */
-export interface DistancePerEnergy extends Dimension<"m-1 kg-1 s2 A0 K0", ""> {}
+export interface DistancePerEnergy extends Dimension<"m-1 kg-1 s2 A0 K0", "distance per energy"> {}
 /** Dimension: force per speed, the B of a road load. SI unit N/(m/s). */
 export interface ForcePerSpeed extends Dimension<"m0 kg1 s-1 A0 K0", ""> {}
 /** Dimension: force per speed squared, the C of a road load. SI unit N/(m/s)². */
@@ -93,7 +93,7 @@ export interface NamedDimensions {
   "m2 kg0 s-3 A0 K0|": SpecificPower;
   "m1 kg1 s-2 A0 K0|": Force;
   "m1 kg1 s-2 A0 K0|energy per distance": EnergyPerDistance;
-  "m-1 kg-1 s2 A0 K0|": DistancePerEnergy;
+  "m-1 kg-1 s2 A0 K0|distance per energy": DistancePerEnergy;
   "m0 kg1 s-1 A0 K0|": ForcePerSpeed;
   "m-1 kg1 s0 A0 K0|": ForcePerSpeedSquared;
   "m2 kg1 s-2 A0 K0|": Energy;
@@ -134,7 +134,7 @@ const dimensionLabels = {
   "m2 kg0 s-3 A0 K0|": "specific power",
   "m1 kg1 s-2 A0 K0|": "force",
   "m1 kg1 s-2 A0 K0|energy per distance": "energy per distance",
-  "m-1 kg-1 s2 A0 K0|": "distance per energy",
+  "m-1 kg-1 s2 A0 K0|distance per energy": "distance per energy",
   "m0 kg1 s-1 A0 K0|": "force per speed",
   "m-1 kg1 s0 A0 K0|": "force per speed squared",
   "m2 kg1 s-2 A0 K0|": "energy",

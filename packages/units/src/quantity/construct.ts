@@ -129,6 +129,9 @@ function read(given: string): { value: number; unit: Unit } {
       { text },
     );
   }
+  if (/^[ \u00a0\u202f]+\d/.test(rest) && !/^[ \u00a0\u202f]+1\s*\//.test(rest)) {
+    throw new QuantityError("NUMBER_SYNTAX", `'${text}': spaces group digits in threes, such as "12 345 kg"`, { text });
+  }
   if (/^[.\d]/.test(rest)) {
     throw new QuantityError("NUMBER_SYNTAX", `'${text}': the number cannot be read after '${all}'`, { text });
   }

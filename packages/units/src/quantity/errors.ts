@@ -9,6 +9,7 @@ export type QuantityErrorCode =
   | "NOT_FINITE"
   | "NOT_A_QUANTITY"
   | "BAD_JSON"
+  | "UNKNOWN_OPTION"
   | "DIVISION_BY_ZERO";
 
 /**

@@ -3,9 +3,14 @@ import { QuantityError } from "./errors.js";
 const MINUS = "\u2212";
 const THIN_SPACE = "\u202f";
 
+/** All digits of a number, grouped; for the steps of a working. @internal */
+export function fullNumber(value: number): string {
+  return readable(String(value));
+}
+
 /** At most six significant digits, all digits of a whole number; for `toString`. @internal */
 export function shortNumber(value: number): string {
-  if (Number.isInteger(value) && Math.abs(value) < 1e15) return String(value).replace("-", MINUS);
+  if (Number.isInteger(value) && Math.abs(value) < 1e15) return fullNumber(value);
   return readable(String(Number(value.toPrecision(6))));
 }
 
@@ -15,11 +20,13 @@ export function shortNumber(value: number): string {
  *
  * @param value - finite number
  * @param digits - significant digits, 1 to 15
- * @throws QuantityError `NUMBER_SYNTAX` when `digits` is not a whole number from 1 to 15
+ * @throws QuantityError `NOT_FINITE`, and `NUMBER_SYNTAX` when `digits` is not a whole number from 1 to 15
  * @example
  * formatNumber(27134.4, 3); // "27 100"
  */
 export function formatNumber(value: number, digits: number): string {
+  if (!Number.isFinite(value))
+    throw new QuantityError("NOT_FINITE", `a number to print must be finite: got ${value}`, {});
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
     throw new QuantityError("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${digits}`, { digits });
   }

@@ -2,7 +2,7 @@ import type { Dimension } from "../dimension/dimension.js";
 import { NO_DIMENSION } from "../dimension/key.js";
 import { quotientKinds, statedKinds } from "../dimension/kind.js";
 import { labelOf } from "../dimension/names.js";
-import { conversion, productUnit, type Unit, unitOf } from "../unit/unit.js";
+import { type Conversion, conversion, productUnit, type Unit, unitOf } from "../unit/unit.js";
 import { QuantityError } from "./errors.js";
 import { formatNumber, shortNumber } from "./format.js";
 import type { AnyQuantity, FormatOptions, Quantity, QuantityJSON } from "./quantity.js";
@@ -26,6 +26,7 @@ class Value {
     this.unit = unit.text;
     this.dimension = kind === unit.dimension.kind ? unit.dimension : { key: unit.key, kind };
     this.#unit = unit;
+    Object.freeze(this);
   }
 
   get [BRAND](): true {
@@ -33,10 +34,11 @@ class Value {
   }
 
   in(unit: string): number {
-    const target = unitOf(unit);
-    if (target.key !== this.#unit.key || target.kind !== this.dimension.kind) this.#refuse(target);
-    const { n, c, d } = conversion(this.#unit, target);
-    return (this.value * n + c) / d;
+    const known = this.#unit.conversions.get(unit);
+    const { n, c, d } = known?.kind === this.dimension.kind ? known : this.#conversionTo(unit);
+    const number = (this.value * n + c) / d;
+    if (Number.isFinite(number)) return number;
+    throw new QuantityError("NOT_FINITE", `${this} is too large to be given in ${unit}`, { unit });
   }
 
   to(unit: string): Value {
@@ -66,7 +68,7 @@ class Value {
   per(divisor: number | AnyQuantity): Value {
     const size = typeof divisor === "number" ? divisor : assertQuantity(divisor).value;
     if (size === 0) throw new QuantityError("DIVISION_BY_ZERO", `${this} cannot be divided by ${divisor}`, {});
-    return typeof divisor === "number" ? this.#scaled(1 / divisor, this.value / divisor) : this.#product(divisor, -1);
+    return typeof divisor === "number" ? this.#scaled(divisor, this.value / divisor) : this.#product(divisor, -1);
   }
 
   inverse(): Value {
@@ -74,6 +76,7 @@ class Value {
   }
 
   ratioTo(other: AnyQuantity): number {
+    if (this.dimension.kind === "temperature") this.#point();
     if (assertQuantity(other).value === 0) {
       throw new QuantityError("DIVISION_BY_ZERO", `${this} cannot be divided by ${other}`, {});
     }
@@ -81,6 +84,7 @@ class Value {
   }
 
   abs(): Value {
+    if (this.dimension.kind === "temperature") this.#point();
     return new Value(Math.abs(this.value), this.#unit, this.dimension.kind);
   }
 
@@ -103,7 +107,14 @@ class Value {
     return new Value(this.value, this.#unit, names[kind] as string);
   }
 
-  format({ digits = 3, unit }: FormatOptions = {}): string {
+  format(options: FormatOptions = {}): string {
+    const { digits = 3, unit, ...unknown } = options;
+    const [extra] = Object.keys(unknown);
+    if (extra !== undefined) {
+      throw new QuantityError("UNKNOWN_OPTION", `format has no option '${extra}': it takes digits and unit`, {
+        option: extra,
+      });
+    }
     const shown = unit === undefined ? this : this.to(unit);
     return withUnit(formatNumber(shown.value, digits), shown.unit);
   }
@@ -123,6 +134,12 @@ class Value {
 
   [Symbol.for("Deno.customInspect")](): string {
     return this.toString();
+  }
+
+  #conversionTo(unit: string): Conversion {
+    const target = unitOf(unit);
+    if (target.key !== this.#unit.key || target.kind !== this.dimension.kind) this.#refuse(target);
+    return conversion(this.#unit, target);
   }
 
   /** The other's number in this unit, when it may be added to this. */
@@ -151,6 +168,13 @@ class Value {
   }
 
   #scaled(factor: number, value = this.value * factor): Value {
+    if (!Number.isFinite(factor)) {
+      throw new QuantityError(
+        "NOT_FINITE",
+        `${this} cannot be multiplied or divided by a number that is not finite`,
+        {},
+      );
+    }
     if (this.dimension.kind === "temperature") this.#point();
     return new Value(value, this.#unit, this.dimension.kind);
   }

@@ -23,6 +23,7 @@ export interface ParsedUnit {
 export const MAX_UNIT_LENGTH = 80;
 const MAX_DEPTH = 8;
 const MAX_POWER = 9;
+const MAX_FACTOR_DIGITS = 300;
 
 const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 const isSymbolCharacter = (c: string): boolean => /[\p{L}_°%Δ#"'′″]/u.test(c);
@@ -34,7 +35,9 @@ export function parseUnit(text: string): ParsedUnit {
       length: text.length,
     });
   }
-  return new UnitReader(text.replaceAll("μ", "µ").replaceAll("Ω", "Ω")).read();
+  return new UnitReader(
+    text.replaceAll("\u03bc", "\u00b5").replaceAll("\u2126", "\u03a9").replaceAll("\u212a", "K"),
+  ).read();
 }
 
 class UnitReader {
@@ -84,7 +87,7 @@ class UnitReader {
       if (this.peek() !== ")") this.fail("a ')' is missing");
       this.position++;
       this.depth--;
-      return raise(inner, this.power());
+      return this.raised(inner, this.power());
     }
     if (next === "π") {
       this.position++;
@@ -100,7 +103,7 @@ class UnitReader {
     while (isSymbolCharacter(this.peek())) this.position++;
     const symbol = this.text.slice(start, this.position);
     if (symbol === "%" || Object.hasOwn(unitTable, symbol)) {
-      return { terms: new Map([[symbol as UnitSymbol, this.power()]]), scale: ONE };
+      return { terms: new Map([[intervalOf(symbol as UnitSymbol), this.power()]]), scale: ONE };
     }
     if (symbol === "") this.fail(next === "" ? "a unit is missing at the end" : `unexpected '${next}'`);
     return unknownUnit(symbol, this.text, start);
@@ -124,6 +127,15 @@ class UnitReader {
     return exponent;
   }
 
+  private raised(unit: ParsedUnit, exponent: number): ParsedUnit {
+    const terms = new Map([...unit.terms].map(([symbol, power]) => [symbol, power * exponent]));
+    const digits = unit.scale.n.toString().length + unit.scale.d.toString().length;
+    if ([...terms.values()].some(tooLarge) || digits * Math.abs(exponent) > MAX_FACTOR_DIGITS) {
+      this.fail(`a power must stay within ${MAX_POWER}`);
+    }
+    return { terms, scale: power(unit.scale, exponent) };
+  }
+
   private peek(): string {
     return this.text.charAt(this.position);
   }
@@ -145,16 +157,29 @@ export function combine(a: ParsedUnit, b: ParsedUnit, sign: 1 | -1): ParsedUnit 
   const terms = new Map(a.terms);
   for (const [symbol, exponent] of b.terms) {
     const sum = (terms.get(symbol) ?? 0) + sign * exponent;
+    if (tooLarge(sum)) {
+      throw new QuantityError(
+        "UNIT_SYNTAX",
+        `a power must stay within ${MAX_POWER}: got ${symbol} to the power ${sum}`,
+        {
+          symbol,
+          power: sum,
+        },
+      );
+    }
     if (sum === 0) terms.delete(symbol);
     else terms.set(symbol, sum);
   }
   return { terms, scale: sign === 1 ? multiply(a.scale, b.scale) : divide(a.scale, b.scale) };
 }
 
-function raise(unit: ParsedUnit, exponent: number): ParsedUnit {
-  if (exponent === 1) return unit;
-  const terms = new Map([...unit.terms].map(([symbol, power]) => [symbol, power * exponent]));
-  return { terms, scale: power(unit.scale, exponent) };
+/** In a compound a temperature is an interval, so K and ΔK are one symbol there. */
+function intervalOf(symbol: UnitSymbol): UnitSymbol {
+  return (symbol.startsWith("Δ") ? symbol.slice(1) : symbol) as UnitSymbol;
+}
+
+function tooLarge(exponent: number): boolean {
+  return Math.abs(exponent) > MAX_POWER;
 }
 
 function unknownUnit(symbol: string, text: string, start: number): never {

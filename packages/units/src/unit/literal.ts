@@ -12,44 +12,51 @@ import type { unitTable } from "./table.js";
 type Table = typeof unitTable;
 type One = "m0 kg0 s0 A0 K0";
 
-type Raised<K extends string, N extends string> = N extends "2"
-  ? KeyProduct<K, K>
-  : N extends "3"
-    ? KeyProduct<K, KeyProduct<K, K>>
-    : N extends "4"
-      ? KeyProduct<KeyProduct<K, K>, KeyProduct<K, K>>
-      : N extends "-1"
-        ? KeyReciprocal<K>
-        : N extends "-2"
-          ? KeyReciprocal<KeyProduct<K, K>>
-          : N extends "-3"
-            ? KeyReciprocal<KeyProduct<K, KeyProduct<K, K>>>
-            : K;
+interface OneLess {
+  "2": "1";
+  "3": "2";
+  "4": "3";
+  "5": "4";
+  "6": "5";
+  "7": "6";
+  "8": "7";
+  "9": "8";
+}
+type Digit = keyof OneLess;
 
-/** Splits a token into what stands before the power, and the power. */
-type SplitPower<T extends string> = T extends `${infer U}⁻¹`
-  ? [U, "-1"]
-  : T extends `${infer U}⁻²`
-    ? [U, "-2"]
-    : T extends `${infer U}⁻³`
-      ? [U, "-3"]
-      : T extends `${infer U}²`
-        ? [U, "2"]
-        : T extends `${infer U}³`
-          ? [U, "3"]
-          : T extends `${infer U}⁴`
-            ? [U, "4"]
-            : T extends `${infer U}^${infer N}`
-              ? [U, N]
-              : T extends `${infer U}-${infer N extends "1" | "2" | "3"}`
-                ? [U, `-${N}`]
-                : T extends `${infer U}2`
-                  ? [U, "2"]
-                  : T extends `${infer U}3`
-                    ? [U, "3"]
-                    : T extends `${infer U}4`
-                      ? [U, "4"]
-                      : [T, "1"];
+type Raised<K extends string, N extends string> = N extends "1"
+  ? K
+  : N extends Digit
+    ? KeyProduct<K, Raised<K, OneLess[N]>>
+    : N extends `-${infer Size extends Digit | "1"}`
+      ? KeyReciprocal<Raised<K, Size>>
+      : "!a power must be 1 to 9";
+
+interface Superscripts {
+  "⁻": "-";
+  "¹": "1";
+  "²": "2";
+  "³": "3";
+  "⁴": "4";
+  "⁵": "5";
+  "⁶": "6";
+  "⁷": "7";
+  "⁸": "8";
+  "⁹": "9";
+}
+
+/** Splits a token into symbol and power; superscripts were already turned into "^". */
+type SplitPower<T extends string> = T extends `${infer U}^${infer N}`
+  ? [U, N]
+  : T extends `${infer U}-${infer N extends Digit | "1"}`
+    ? [U, `-${N}`]
+    : T extends `${infer U}2`
+      ? [U, "2"]
+      : T extends `${infer U}3`
+        ? [U, "3"]
+        : T extends `${infer U}${infer N extends "4" | "5" | "6" | "7" | "8" | "9"}`
+          ? [U, N]
+          : [T, "1"];
 
 type TokenKey<T extends string> = T extends keyof Table
   ? Table[T]["key"]
@@ -74,17 +81,27 @@ type Finish<Sofar extends string, Op extends "*" | "/", Token extends string> = 
   : Apply<Sofar, Op, TokenKey<Token>>;
 
 /** After a closing parenthesis: an optional power, then the rest joins what stood before the opening one. */
-type Close<Inner extends string, Rest extends string, Stack> = Stack extends [
+type Close<Inner extends string, Rest extends string, Stack> = Rest extends
+  | `^-${infer N extends Digit | "1"}${infer R}`
+  | `-${infer N extends Digit | "1"}${infer R}`
+  ? Join<Inner, `-${N}`, R, Stack>
+  : Rest extends `^${infer N extends Digit | "1"}${infer R}`
+    ? Join<Inner, N, R, Stack>
+    : Rest extends `⁻${infer N extends keyof Superscripts}${infer R}`
+      ? Join<Inner, `-${Superscripts[N]}`, R, Stack>
+      : Rest extends `${infer N extends keyof Superscripts}${infer R}`
+        ? Join<Inner, Superscripts[N], R, Stack>
+        : Rest extends `${infer N extends Digit}${infer R}`
+          ? Join<Inner, N, R, Stack>
+          : Join<Inner, "1", Rest, Stack>;
+
+type Join<Inner extends string, N extends string, Rest extends string, Stack> = Stack extends [
   infer Sofar extends string,
   infer Op extends "*" | "/",
   infer Slash extends boolean,
   infer Outer,
 ]
-  ? Rest extends `²${infer R}` | `^2${infer R}`
-    ? Scan<R, "", Apply<Sofar, Op, Raised<Inner, "2">>, Op, Slash, Outer>
-    : Rest extends `³${infer R}` | `^3${infer R}`
-      ? Scan<R, "", Apply<Sofar, Op, Raised<Inner, "3">>, Op, Slash, Outer>
-      : Scan<Rest, "", Apply<Sofar, Op, Inner>, Op, Slash, Outer>
+  ? Scan<Rest, "", Apply<Sofar, Op, Inner extends `!${string}` ? Inner : Raised<Inner, N>>, Op, Slash, Outer>
   : "!a ')' without '('";
 
 type Scan<
@@ -105,7 +122,16 @@ type Scan<
         ? Scan<R, "", One, "*", false, [Sofar, Op, Slash, Stack]>
         : C extends ")"
           ? Close<Finish<Sofar, Op, Token>, R, Stack>
-          : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack>
+          : C extends keyof Superscripts
+            ? Scan<
+                R,
+                Token extends `${string}^${string}` ? `${Token}${Superscripts[C]}` : `${Token}^${Superscripts[C]}`,
+                Sofar,
+                Op,
+                Slash,
+                Stack
+              >
+            : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack>
   : Stack extends []
     ? Finish<Sofar, Op, Token>
     : "!a ')' is missing";
@@ -149,21 +175,25 @@ type NumberCharacter =
   | ("\u00a0" | "\u202f" | "⁰" | "¹" | "²" | "³" | "⁴" | "⁵" | "⁶" | "⁷" | "⁸" | "⁹" | "⁻");
 
 /** What is left of a literal such as "255 Wh/kg" behind its number. */
-export type UnitText<S extends string> = S extends `Δ${infer R}`
-  ? `Δ${UnitText<R>}`
-  : S extends `${infer C}${infer R}`
-    ? C extends NumberCharacter
-      ? UnitText<R>
-      : C extends "e" | "E"
-        ? R extends `${NumberCharacter}${string}`
-          ? UnitText<R>
+export type UnitText<S extends string> = string extends S
+  ? string
+  : S extends `Δ${infer R}`
+    ? `Δ${UnitText<R>}`
+    : S extends `${infer C}${infer R}`
+      ? C extends NumberCharacter
+        ? UnitText<R>
+        : C extends "e" | "E"
+          ? R extends `${NumberCharacter}${string}`
+            ? UnitText<R>
+            : S
           : S
-        : S
-    : "1";
+      : "1";
 
 /** The literal itself when number and unit can be read, otherwise the sentence that says why not. */
 export type QuantityLiteral<S extends string> = string extends S
   ? S
-  : UnitKey<UnitText<S>> extends `!${infer Message}`
-    ? `⚠ ${Message}`
-    : S;
+  : UnitText<S> extends S
+    ? `⚠ '${S}' does not start with a number`
+    : UnitKey<UnitText<S>> extends `!${infer Message}`
+      ? `⚠ ${Message}`
+      : S;

@@ -1,6 +1,7 @@
 import type { Dimension } from "../dimension/dimension.js";
 import { type Exponents, keyOf } from "../dimension/key.js";
 import { kindInText } from "../dimension/kind.js";
+import { QuantityError } from "../quantity/errors.js";
 import { combine, type ParsedUnit, parseUnit } from "./grammar.js";
 import { decimal, divide, multiply, ONE, power, type Rational, rational, subtract, toNumber } from "./rational.js";
 import { type UnitDefinition, type UnitSymbol, unitTable } from "./table.js";
@@ -27,6 +28,8 @@ export interface Conversion {
   readonly n: number;
   readonly c: number;
   readonly d: number;
+  /** Kind of the unit converted to. */
+  readonly kind: string;
 }
 
 /** @internal The unit of a product or quotient, and the number that its texts left behind ("100" in "kWh/100 km"). */
@@ -48,7 +51,19 @@ const units = new Map<string, Unit>();
 
 /** @internal Reads a unit text, or finds it among those already read. */
 export function unitOf(text: string): Unit {
-  return units.get(text) ?? remember(units, text, compile(text, parseUnit(text)));
+  return units.get(text) ?? remember(units, text, readUnit(text));
+}
+
+function readUnit(text: string): Unit {
+  if (typeof text !== "string") {
+    throw new QuantityError("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${String(text)}`, {});
+  }
+  const trimmed = text.trim();
+  // "5" and "100 km" would print as "5 100 km", which reads as something else.
+  if (/^\d/.test(trimmed) && !/^1\s*(\/|$)/.test(trimmed)) {
+    throw new QuantityError("UNIT_SYNTAX", `a unit cannot start with a number: got '${trimmed}'`, { unit: trimmed });
+  }
+  return compile(trimmed, parseUnit(trimmed));
 }
 
 interface Worth {
@@ -96,7 +111,7 @@ function compile(text: string, parsed: ParsedUnit): Unit {
     ? unitTable[text as UnitSymbol]
     : undefined;
   return {
-    text: text === "" ? "1" : text,
+    text,
     key,
     exponents,
     kind,
@@ -119,18 +134,18 @@ export function conversion(from: Unit, to: Unit): Conversion {
     from.zero === undefined && to.zero === undefined
       ? zero
       : subtract(multiply(from.zero ?? zero, ratio), to.zero ?? zero);
-  return remember(from.conversions, to.text, exactly(ratio, shift));
+  return remember(from.conversions, to.text, exactly(ratio, shift, to.kind));
 }
 
-function exactly(ratio: Rational, shift: Rational): Conversion {
+function exactly(ratio: Rational, shift: Rational, kind: string): Conversion {
   const d = (ratio.d * shift.d) / commonFactor(ratio.d, shift.d);
   const n = (ratio.n * d) / ratio.d;
   const c = (shift.n * d) / shift.d;
   const largest = BigInt(Number.MAX_SAFE_INTEGER);
   if (ratio.pi === 0 && n <= largest && d <= largest && c <= largest && -c <= largest) {
-    return { n: Number(n), c: Number(c), d: Number(d) };
+    return { n: Number(n), c: Number(c), d: Number(d), kind };
   }
-  return { n: toNumber(ratio), c: toNumber(shift), d: 1 };
+  return { n: toNumber(ratio), c: toNumber(shift), d: 1, kind };
 }
 
 function commonFactor(a: bigint, b: bigint): bigint {
@@ -144,8 +159,7 @@ export function productUnit(a: Unit, b: Unit, sign: 1 | -1): ProductUnit {
   const known = a.products.get(id);
   if (known !== undefined) return known;
   const { terms, scale } = combine(a.parsed, b.parsed, sign);
-  const text = textOf(terms);
-  return remember(a.products, id, { unit: unitOf(text), scale: toNumber(scale) });
+  return remember(a.products, id, { unit: unitOf(textOf(terms)), scale: toNumber(scale) });
 }
 
 const SUPERSCRIPT = "⁰¹²³⁴⁵⁶⁷⁸⁹";
@@ -153,6 +167,11 @@ const SUPERSCRIPT = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 function textOf(terms: ParsedUnit["terms"]): string {
   const above: string[] = [];
   const below: string[] = [];
+  const [only] = terms;
+  // What is left of W/K × ΔK × 1/W is an interval, not a point on a scale.
+  if (terms.size === 1 && only?.[1] === 1 && unitTable[only[0]].key === unitTable.K.key) {
+    return `Δ${only[0].replace("deg", "°")}`;
+  }
   for (const [symbol, exponent] of terms) {
     if (symbol === "1") continue;
     const size = Math.abs(exponent);

@@ -1,5 +1,6 @@
 import { InputError } from "../check/errors.js";
 import { type NumberRule, readOptions } from "../check/read-options.js";
+import { fullNumber } from "../quantity/format.js";
 import type { AnyQuantity } from "../quantity/quantity.js";
 import { makeQuantity } from "../quantity/value.js";
 import { unitOf } from "../unit/unit.js";
@@ -84,26 +85,27 @@ export function relation<Inputs extends object, Result extends AnyQuantity | num
   const { name, inputs, result, evaluate, validity = "" } = definition;
   const rules = inputs as Readonly<Record<string, RelationInput>>;
   const read = (given: Inputs): NumbersOf<Inputs> => readOptions(name, given, rules) as NumbersOf<Inputs>;
+  const finite = (value: number): number => {
+    if (Number.isFinite(value)) return value;
+    throw new InputError(
+      "NOT_VALID_HERE",
+      `${name} has no finite result for these inputs${validity && `: ${validity}`}`,
+      {},
+    );
+  };
   const of = (numbers: NumbersOf<Inputs>, working?: Working): number => {
     const value = evaluate(numbers);
     if (working !== undefined) working.push(record(definition, numbers, value));
     return value;
   };
   const call = (given: Inputs): Result => {
-    const value = evaluate(read(given));
-    if (!Number.isFinite(value)) {
-      throw new InputError(
-        "NOT_VALID_HERE",
-        `${name} has no finite result for these inputs${validity && `: ${validity}`}`,
-        {},
-      );
-    }
+    const value = finite(evaluate(read(given)));
     const unit = unitOf(result.unit);
     return (result.unit === "1" ? value : makeQuantity(value, unit, unit.kind)) as Result;
   };
   const explain = (given: Inputs): Step => {
     const numbers = read(given);
-    return record(definition, numbers, evaluate(numbers));
+    return record(definition, numbers, finite(evaluate(numbers)));
   };
   // A function's own name cannot be assigned, so the name of the relation is defined over it.
   const described = Object.defineProperty(call, "name", { value: name });
@@ -134,9 +136,9 @@ function record<Inputs extends object>(
     meaning,
     value: numbers[key],
     unit,
-    printed: String(short[key]),
+    printed: fullNumber(short[key]),
   }));
-  return { name, expression, operands, result: { ...result, value, printed: String(wanted) }, source, validity };
+  return { name, expression, operands, result: { ...result, value, printed: fullNumber(wanted) }, source, validity };
 }
 
 function rounded(value: number, digits: number): number {

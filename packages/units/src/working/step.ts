@@ -111,7 +111,8 @@ export function splitExpression(expression: string, operands: readonly Operand[]
 function inserted({ printed, unit }: Operand, next: string | Operand | undefined): string {
   const value = withUnit(printed, unit);
   const raised = typeof next === "string" && /^[²³⁴⁻^]/.test(next);
-  return (raised && value !== printed) || printed.startsWith("-") ? `(${value})` : value;
+  const several = value !== printed || /[e×]/.test(printed);
+  return (raised && several) || /^[-−]/.test(printed) ? `(${value})` : value;
 }
 
 function withUnit(printed: string, unit: string): string {
