@@ -1,0 +1,41 @@
+import { type Density, type Pressure, type Quantity, quantity, type Source, type Temperature } from "@tarewatt/units";
+
+/** Air that a procedure refers its road load to. */
+export interface ReferenceAir {
+  /** Density of the air. */
+  readonly density: Quantity<Density>;
+  /** Temperature of the air. */
+  readonly temperature: Quantity<Temperature>;
+  /** Pressure of the air. */
+  readonly pressure: Quantity<Pressure>;
+  /** Where the values are from. */
+  readonly source: Source;
+}
+
+/**
+ * Reference air of road-load procedures.
+ *
+ * - `wltp`: UN GTR No. 15 annex 4, 20 °C and 100 kPa, density as printed there (from memory);
+ * - `us`: SAE J2263, 40 CFR 86.129-00 (e): 20 °C and 98.21 kPa seen, density computed for dry air;
+ * - `usHeavy`: 40 CFR 1066.310, the density printed there for the same conditions.
+ */
+export const referenceAir: Readonly<Record<"wltp" | "us" | "usHeavy", ReferenceAir>> = {
+  wltp: {
+    density: /* @__PURE__ */ quantity(1.189, "kg/m³"),
+    temperature: /* @__PURE__ */ quantity(20, "°C"),
+    pressure: /* @__PURE__ */ quantity(100, "kPa"),
+    source: { document: "UN GTR No. 15", section: "annex 4", status: "memory" },
+  },
+  us: {
+    density: /* @__PURE__ */ quantity(1.167, "kg/m³"),
+    temperature: /* @__PURE__ */ quantity(20, "°C"),
+    pressure: /* @__PURE__ */ quantity(98.21, "kPa"),
+    source: { document: "SAE J2263; 40 CFR 86.129-00", section: "(e), density computed for dry air", status: "seen" },
+  },
+  usHeavy: {
+    density: /* @__PURE__ */ quantity(1.17, "kg/m³"),
+    temperature: /* @__PURE__ */ quantity(20, "°C"),
+    pressure: /* @__PURE__ */ quantity(98.21, "kPa"),
+    source: { document: "40 CFR 1066.310", status: "seen" },
+  },
+};

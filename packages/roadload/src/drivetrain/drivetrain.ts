@@ -1,0 +1,25 @@
+import type { Loss } from "../resistance/loss.js";
+
+/**
+ * What stands between the wheels and the battery: battery power for a wheel power at a speed, in plain SI numbers.
+ *
+ * Any model that has this shape can be driven: a constant efficiency, a loss model, your own map.
+ */
+export interface Drivetrain {
+  /** What the model is, in words. */
+  readonly name: string;
+  /** The losses that it holds; a road load, an accessory power or a charging efficiency must not hold them again. */
+  readonly contains: readonly Loss[];
+  /**
+   * Power of the battery, in W: positive when it discharges.
+   * @param wheelPower - power at the wheels in W: positive drives the vehicle, negative brakes it
+   * @param speed - speed in m/s
+   */
+  batteryPower(wheelPower: number, speed: number): number;
+  /**
+   * Heat of the friction brakes, in W; never negative, zero while the vehicle is driven.
+   * @param wheelPower - power at the wheels in W: positive drives the vehicle, negative brakes it
+   * @param speed - speed in m/s
+   */
+  frictionBrakePower(wheelPower: number, speed: number): number;
+}

@@ -1,0 +1,77 @@
+import { InputError, readOptions } from "@tarewatt/units";
+import type { Fraction } from "../fraction.js";
+import { type Loss, readLosses } from "../resistance/loss.js";
+import type { Drivetrain } from "./drivetrain.js";
+
+/** A drivetrain of constant efficiency. Made by {@link efficiencyDrivetrain}. */
+export interface EfficiencyDrivetrain extends Drivetrain {
+  /** Tells this drivetrain from other models. */
+  readonly form: "efficiency";
+  /** Wheel energy per battery energy while driving, 0 to 1. */
+  readonly efficiency: number;
+  /** Part of the braking energy at the wheels that the motors take; the friction brakes take the rest. */
+  readonly share: number;
+  /** Battery energy per energy that the motors take while braking, 0 to 1. */
+  readonly regenerationEfficiency: number;
+}
+
+/** Options of {@link efficiencyDrivetrain}. */
+export interface EfficiencyDrivetrainOptions {
+  /** Wheel energy per battery energy while driving, more than 0 and at most 1. */
+  readonly efficiency: Fraction;
+  /** What happens while braking. */
+  readonly regeneration: {
+    /** Part of the braking energy at the wheels that the motors take, 0 to 1; the friction brakes take the rest. */
+    readonly share: Fraction;
+    /** Battery energy per energy that the motors take, 0 to 1; the driving efficiency when left out. */
+    readonly efficiency?: Fraction;
+  };
+  /** The losses that the efficiency holds: its scope must be stated. */
+  readonly contains: readonly Loss[];
+  /** What the model is, in words. */
+  readonly name?: string;
+}
+
+/**
+ * A drivetrain with one efficiency for driving and one for braking.
+ *
+ * Such an efficiency is a mean over a cycle; at low power real drivetrains are worse, at high power better.
+ *
+ * @param options - efficiencies, share of braking energy that is recovered, and what the efficiency holds
+ * @returns the drivetrain
+ * @throws InputError `NOT_A_FRACTION`, `OUT_OF_RANGE`, `EMPTY` when nothing is contained, `WRONG_CHOICE` for an unknown
+ *   loss, and what `readOptions` throws
+ * @example
+ * efficiencyDrivetrain({ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] });
+ */
+export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): EfficiencyDrivetrain {
+  const { efficiency } = readOptions(
+    "efficiencyDrivetrain",
+    options,
+    { efficiency: { unit: "1", above: 0, atMost: 1 } },
+    ["regeneration", "contains", "name?"],
+  );
+  const regeneration = readOptions("efficiencyDrivetrain regeneration", options.regeneration, {
+    share: { unit: "1", atLeast: 0, atMost: 1 },
+    efficiency: { unit: "1", atLeast: 0, atMost: 1, optional: true },
+  });
+  const { share, efficiency: regenerationEfficiency = efficiency } = regeneration;
+  const { name = `constant efficiency ${efficiency}` } = options;
+  if (typeof name !== "string") throw new InputError("WRONG_CHOICE", "name must be a text", { name: "name" });
+  return Object.freeze({
+    form: "efficiency",
+    name,
+    contains: readLosses("contains", options.contains),
+    efficiency,
+    share,
+    regenerationEfficiency,
+    batteryPower: (wheelPower: number) =>
+      wheelPower > 0 ? wheelPower / efficiency : wheelPower * share * regenerationEfficiency,
+    frictionBrakePower: (wheelPower: number) => (wheelPower < 0 ? -wheelPower * (1 - share) : 0),
+  } as const);
+}
+
+/** @internal */
+export function isEfficiencyDrivetrain(drivetrain: Drivetrain): drivetrain is EfficiencyDrivetrain {
+  return (drivetrain as Partial<EfficiencyDrivetrain>).form === "efficiency";
+}

@@ -1,0 +1,114 @@
+import {
+  type Energy,
+  type EnergyPerDistance,
+  InputError,
+  type Length,
+  type Quantity,
+  type Relation,
+  readOptions,
+  relation,
+  type Step,
+} from "@tarewatt/units";
+import type { BatteryBoundary } from "./scope.js";
+
+/** Inputs of {@link rangeFromConsumption}. */
+export interface RangeFromConsumptionInputs {
+  /** Usable energy of the battery, at the boundary of the consumption. */
+  readonly usableEnergy: Quantity<Energy>;
+  /** Consumption at the battery. */
+  readonly consumption: Quantity<EnergyPerDistance>;
+}
+
+/**
+ * Range: usable energy of the battery per consumption at the battery.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * rangeFromConsumption({ usableEnergy: q("90 kWh"), consumption: q("200 Wh/km") }).in("km"); // 450
+ */
+export const rangeFromConsumption: Relation<RangeFromConsumptionInputs, Quantity<Length>> = /* @__PURE__ */ relation({
+  name: "range",
+  inputs: {
+    usableEnergy: { symbol: "E_u", unit: "Wh", meaning: "usable energy of the battery", atLeast: 0 },
+    consumption: { symbol: "e", unit: "Wh/km", meaning: "consumption at the battery", above: 0 },
+  },
+  result: { symbol: "R", unit: "km" },
+  expression: "E_u/e",
+  source: { document: "definition of range at a constant consumption", status: "definition" },
+  evaluate: ({ usableEnergy, consumption }) => usableEnergy / consumption,
+});
+
+/** What {@link rangeOn} needs of a result: any {@link DriveResult} or {@link SteadyResult} has it. */
+export interface RangeBasis {
+  /** What was driven. */
+  readonly procedure: string;
+  /** Consumption, by boundary. */
+  readonly consumption: {
+    /** At the battery. */
+    readonly atBattery: Quantity<EnergyPerDistance>;
+  };
+  /** Where the consumption at the battery was counted. */
+  readonly batteryBoundary: BatteryBoundary;
+}
+
+/** Options of {@link rangeOn}. */
+export interface RangeOnOptions {
+  /** Energy that the driver can use between full and empty, at the boundary of the battery's consumption. */
+  readonly usableEnergy: Quantity<Energy>;
+  /** Result of {@link driveCycle} or {@link steadySpeed}. */
+  readonly result: RangeBasis;
+}
+
+/** A range and what it refers to. */
+export interface RangeResult {
+  /** Distance from full to empty. */
+  readonly range: Quantity<Length>;
+  /** What was driven, and that it goes on until the battery is empty. */
+  readonly procedure: string;
+  /** Where energy and consumption were counted. */
+  readonly boundary: "battery";
+  /** How the number came about. */
+  working(): Step[];
+}
+
+/**
+ * Range on a cycle or at a steady speed: usable energy per consumption, as if it went on until the battery is empty.
+ *
+ * This is no label range: labels weight cycles, and adjust.
+ *
+ * @param options - usable energy and the result to take the consumption from
+ * @returns the range with its procedure
+ * @throws InputError `NOT_VALID_HERE` when nothing is consumed or the consumption is one at the wall, `WRONG_CHOICE` when `result` is no result, `NEGATIVE`, and
+ *   what `readOptions` throws
+ * @example
+ * rangeOn({ usableEnergy: q("90 kWh"), result: driveCycle(options) }).range.in("mi");
+ */
+export function rangeOn(options: RangeOnOptions): RangeResult {
+  readOptions("rangeOn", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, ["result"]);
+  const { usableEnergy, result } = options;
+  const consumption = (result as Partial<RangeBasis> | null)?.consumption?.atBattery;
+  if (consumption === undefined || typeof result.procedure !== "string") {
+    throw new InputError("WRONG_CHOICE", "result must come from driveCycle or steadySpeed", { name: "result" });
+  }
+  if (result.batteryBoundary === "wall") {
+    throw new InputError(
+      "NOT_VALID_HERE",
+      "the drivetrain of this result contains charging, so its consumption is one at the wall, and the usable energy is not: " +
+        "give a drivetrain without charging, and a chargingEfficiency",
+      { batteryBoundary: result.batteryBoundary },
+    );
+  }
+  if (consumption.in("Wh/km") <= 0) {
+    throw new InputError(
+      "NOT_VALID_HERE",
+      `there is no range where the battery is not drained: ${result.procedure} consumes ${consumption}`,
+      { consumption: String(consumption) },
+    );
+  }
+  return Object.freeze({
+    range: rangeFromConsumption({ usableEnergy, consumption }),
+    procedure: `${result.procedure}; repeated until the usable energy is spent`,
+    boundary: "battery",
+    working: () => [rangeFromConsumption.explain({ usableEnergy, consumption })],
+  } as const);
+}

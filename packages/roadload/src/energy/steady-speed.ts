@@ -1,0 +1,181 @@
+import {
+  type EnergyPerDistance,
+  type Power,
+  type Quantity,
+  quantity,
+  readOptions,
+  type Speed,
+  type Step,
+  type Working,
+} from "@tarewatt/units";
+import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import type { Fraction } from "../fraction.js";
+import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
+import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
+import { steadyConsumption, wallPower } from "./consumption.js";
+import { gradeText } from "./drive-cycle.js";
+import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
+import {
+  assertDrivetrain,
+  assertNotCountedTwice,
+  type BatteryBoundary,
+  batteryBoundaryOf,
+  finite,
+  type Scope,
+  scopeWarnings,
+} from "./scope.js";
+
+/** Options of {@link steadySpeed}. */
+export interface SteadySpeedOptions {
+  /** Speed, more than 0 and at most 150 m/s. */
+  readonly speed: Quantity<Speed>;
+  /** Resistance of the vehicle. */
+  readonly load: RoadLoad;
+  /** What stands between wheels and battery. */
+  readonly drivetrain: Drivetrain;
+  /** Power of the accessories; say so when it is `q("0 W")`. */
+  readonly accessories: Quantity<Power>;
+  /** Grade of the road, rise over run, positive uphill; level when left out. */
+  readonly grade?: Fraction;
+  /** Battery energy per wall energy; without it nothing is said at the wall. */
+  readonly chargingEfficiency?: Fraction;
+}
+
+/** Power at a steady speed and where it goes. Made by {@link steadySpeed}. */
+export interface SteadyResult {
+  /** What was driven, in words. */
+  readonly procedure: string;
+  /** The speed. */
+  readonly speed: Quantity<Speed>;
+  /** Where the power at the battery is counted: see {@link BatteryBoundary}. */
+  readonly batteryBoundary: BatteryBoundary;
+  /** Powers. */
+  readonly power: {
+    /** At the wheels; negative when the vehicle is held back. */
+    readonly atWheel: Quantity<Power>;
+    /** Of the battery; negative when it is charged. */
+    readonly atBattery: Quantity<Power>;
+    /** At the wall, if it were replaced as it is drawn; only with a charging efficiency. */
+    readonly atWall?: Quantity<Power>;
+  };
+  /** Powers per speed. */
+  readonly consumption: {
+    /** Driving energy at the wheels per distance; zero when the vehicle is held back. */
+    readonly atWheel: Quantity<EnergyPerDistance>;
+    /** At the battery. */
+    readonly atBattery: Quantity<EnergyPerDistance>;
+    /** At the wall; only with a charging efficiency. */
+    readonly atWall?: Quantity<EnergyPerDistance>;
+  };
+  /** Where the power goes. */
+  readonly ledger: PowerLedger;
+  /** What a reader should doubt; empty when there is nothing. */
+  readonly warnings: readonly string[];
+  /** How the numbers came about. */
+  working(): Step[];
+}
+
+/**
+ * Power and consumption at a steady speed.
+ *
+ * @param options - speed, road load, drivetrain, accessories, grade, charging
+ * @returns powers, consumptions, the ledger
+ * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_A_NUMBER` when the drivetrain gives no finite power,
+ *   `OUT_OF_RANGE`, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what `readOptions` throws
+ * @example
+ * steadySpeed({ speed: q("110 km/h"), load, drivetrain, accessories: q("350 W") }).consumption.atBattery.in("kWh/100 km");
+ */
+export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
+  const { speed, accessories, chargingEfficiency } = readOptions(
+    "steadySpeed",
+    options,
+    {
+      speed: { unit: "m/s", above: 0, atMost: 150 },
+      accessories: { unit: "W", atLeast: 0 },
+      chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
+    },
+    ["load", "drivetrain", "grade?"],
+  );
+  const { load, drivetrain } = options;
+  assertDrivetrain(drivetrain);
+  const grade = readGrade(options.grade);
+  const numbers = splitNumbers(load, grade);
+  const scope: Scope = { load, drivetrain, accessories, chargingEfficiency };
+  assertNotCountedTwice(scope);
+  const terms = {
+    constant: numbers.constant * speed,
+    linear: numbers.linear * speed ** 2,
+    quadratic: numbers.quadratic * speed ** 3,
+  };
+  const climbing = numbers.gradeForce * speed;
+  const atWheel = terms.constant + terms.linear + terms.quadratic + climbing;
+  const drawn = finite(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
+  const brakes = finite(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
+  const atBattery = drawn + accessories;
+  const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
+  const entries: LedgerNumbers = [
+    ...roadEntries(load, terms),
+    ["grade", climbing],
+    ["friction brakes", brakes],
+    ["drivetrain loss", drawn - atWheel - brakes],
+    ["accessories", accessories],
+    ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
+  ];
+  const perDistance = (power: number) => quantity(power / speed / 3.6, "Wh/km");
+  return Object.freeze({
+    procedure: `steady ${options.speed}${gradeText(grade)}`,
+    speed: options.speed,
+    batteryBoundary: batteryBoundaryOf(drivetrain),
+    power: Object.freeze({
+      atWheel: quantity(atWheel, "W"),
+      atBattery: quantity(atBattery, "W"),
+      ...(atWall === undefined ? {} : { atWall: quantity(atWall, "W") }),
+    }),
+    consumption: Object.freeze({
+      atWheel: perDistance(Math.max(0, atWheel)),
+      atBattery: perDistance(atBattery),
+      ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
+    }),
+    ledger: powerLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
+    warnings: Object.freeze([...scopeWarnings(scope), ...gainWarnings(atBattery)]),
+    working: () => [
+      ...load.at(options.speed, options.grade === undefined ? {} : { grade: options.grade }).working(),
+      ...explain(scope, speed, atWheel, drawn),
+    ],
+  });
+}
+
+function explain(
+  { drivetrain, accessories, chargingEfficiency }: Scope,
+  speed: number,
+  wheelPower: number,
+  drawn: number,
+): Step[] {
+  const working: Working = [];
+  const battery = batteryPowerStep(drivetrain, accessories, wheelPower, drawn, working);
+  steadyConsumption.of({ power: battery, speed: speed * 3.6 }, working);
+  if (chargingEfficiency !== undefined) {
+    const power = wallPower.of({ battery, chargingEfficiency }, working);
+    steadyConsumption.of({ power, speed: speed * 3.6 }, working);
+  }
+  return working;
+}
+
+function batteryPowerStep(
+  drivetrain: Drivetrain,
+  accessories: number,
+  wheelPower: number,
+  drawn: number,
+  working: Working,
+): number {
+  if (!isEfficiencyDrivetrain(drivetrain)) return batteryPowerOfModel.of({ drivetrain: drawn, accessories }, working);
+  const { efficiency, share, regenerationEfficiency } = drivetrain;
+  return wheelPower >= 0
+    ? batteryPowerDriving.of({ wheelPower, efficiency, accessories }, working)
+    : batteryPowerBraking.of({ wheelPower, share, regenerationEfficiency, accessories }, working);
+}
+
+function gainWarnings(atBattery: number): string[] {
+  return atBattery >= 0 ? [] : ["the battery gains energy: at the wall this stands for what the next charge saves"];
+}

@@ -1,0 +1,152 @@
+/**
+ * How a battery-electric vehicle uses energy: air, resistance, drivetrain, cycles, and the energy that they come to.
+ *
+ * @packageDocumentation
+ */
+
+// air
+export { type AirDensityOptions, airDensity } from "./air/air-density.js";
+export { type MoistAirDensityInputs, moistAirDensity } from "./air/moist-air-density.js";
+export { type ReferenceAir, referenceAir } from "./air/reference-air.js";
+export { type SaturationVapourPressureInputs, saturationVapourPressure } from "./air/saturation-vapour-pressure.js";
+export {
+  type StandardAtmosphereInputs,
+  standardAtmosphere,
+  standardAtmospherePressure,
+  standardAtmosphereTemperature,
+} from "./air/standard-atmosphere.js";
+// cycle
+export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
+export { cycles } from "./cycle/cycles.js";
+export { hwfet } from "./cycle/hwfet.js";
+export type { SpeedUnit } from "./cycle/make-cycle.js";
+export { type SpeedTraceOptions, speedTrace, type TimeUnit } from "./cycle/speed-trace.js";
+export { udds } from "./cycle/udds.js";
+export { us06 } from "./cycle/us06.js";
+export { wltc3b } from "./cycle/wltc3b.js";
+// drivetrain
+export type { Drivetrain } from "./drivetrain/drivetrain.js";
+export {
+  type EfficiencyDrivetrain,
+  type EfficiencyDrivetrainOptions,
+  efficiencyDrivetrain,
+} from "./drivetrain/efficiency-drivetrain.js";
+export { overallEfficiencyPrior } from "./drivetrain/overall-efficiency.js";
+// energy
+export {
+  type AccessoryEnergyInputs,
+  accessoryEnergy,
+  type BatteryEnergyInputs,
+  type BatteryEnergyOfModelInputs,
+  type BatteryPowerBrakingInputs,
+  type BatteryPowerDrivingInputs,
+  type BatteryPowerOfModelInputs,
+  batteryEnergy,
+  batteryEnergyOfModel,
+  batteryPowerBraking,
+  batteryPowerDriving,
+  batteryPowerOfModel,
+} from "./energy/battery-energy.js";
+export {
+  type ConsumptionOfInputs,
+  consumptionOf,
+  type SteadyConsumptionInputs,
+  steadyConsumption,
+  type WallEnergyInputs,
+  type WallPowerInputs,
+  wallEnergy,
+  wallPower,
+} from "./energy/consumption.js";
+export { type DriveCycleOptions, type DriveResult, driveCycle } from "./energy/drive-cycle.js";
+export type { Ledger, LedgerCause, LedgerEntry, PowerLedger, PowerLedgerEntry } from "./energy/ledger.js";
+export {
+  type DrivingEnergyInputs,
+  drivingEnergy,
+  type NetWheelEnergyInputs,
+  netWheelEnergy,
+} from "./energy/net-wheel-energy.js";
+export {
+  type RangeBasis,
+  type RangeFromConsumptionInputs,
+  type RangeOnOptions,
+  type RangeResult,
+  rangeFromConsumption,
+  rangeOn,
+} from "./energy/range.js";
+export type { BatteryBoundary } from "./energy/scope.js";
+export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
+export {
+  type VehicleArrays,
+  type WheelEnergy,
+  type WheelEnergyArrays,
+  wheelEnergies,
+  wheelEnergy,
+} from "./energy/wheel-energy.js";
+export type { Fraction } from "./fraction.js";
+// performance
+export { type SprintMeanPowerInputs, sprintMeanPower } from "./performance/sprint-mean-power.js";
+// procedure
+export {
+  type CombinedConsumptionInputs,
+  type CombinedFuelEconomyInputs,
+  combinedConsumption,
+  combinedFuelEconomy,
+  combinedWeights,
+} from "./procedure/combined.js";
+// resistance
+export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
+export {
+  type CertifiedRoadLoadOptions,
+  certifiedRoadLoad,
+  coastDownLosses,
+  type InertiaBasis,
+} from "./resistance/certified-road-load.js";
+export { type CoastDownForceInputs, coastDownForce } from "./resistance/coast-down-force.js";
+export { type ToPhysicalOptions, toCertified, toPhysical } from "./resistance/conversion.js";
+export {
+  type DefaultConstantTermInputs,
+  type DefaultRoadLoadOptions,
+  defaultConstantTerm,
+  defaultQuadraticTerm,
+  defaultRoadLoad,
+} from "./resistance/default-road-load.js";
+export { type DragAreaInputs, dragArea } from "./resistance/drag-area.js";
+export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
+export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
+export { standardGravity } from "./resistance/gravity.js";
+export { type InertiaForceInputs, inertiaForce } from "./resistance/inertia-force.js";
+export { type Loss, losses } from "./resistance/loss.js";
+export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
+export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
+export {
+  type AnyRoadLoad,
+  type AnyRoadLoadAt,
+  type CertifiedConditions,
+  type CertifiedRoadLoad,
+  type CertifiedRoadLoadAt,
+  type PhysicalRoadLoad,
+  type PhysicalRoadLoadAt,
+  type RoadLoad,
+  type RoadLoadAt,
+  type RoadLoadCoefficients,
+  type RoadLoadNumbers,
+  type RoadOptions,
+  roadLoadNumbers,
+} from "./resistance/road-load.js";
+export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
+export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
+export {
+  type CertifiedResistanceInputs,
+  certifiedResistance,
+  type TotalResistanceInputs,
+  totalResistance,
+  type WheelPowerInputs,
+  wheelPower,
+} from "./resistance/total-resistance.js";
+export {
+  type TyreForceAtTemperatureInputs,
+  type TyreForceInputs,
+  tyreForce,
+  tyreForceAtTemperature,
+} from "./resistance/tyre-force.js";
+export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";

@@ -1,0 +1,184 @@
+import {
+  type Area,
+  type Density,
+  InputError,
+  type Mass,
+  type Quantity,
+  quantity,
+  readNumber,
+  readOptions,
+  type Speed,
+  type Working,
+} from "@tarewatt/units";
+import type { Fraction } from "../fraction.js";
+import { aerodynamicDrag } from "./aerodynamic-drag.js";
+import { dragArea as dragAreaOf } from "./drag-area.js";
+import { gradeResistance } from "./grade-resistance.js";
+import type { Loss } from "./loss.js";
+import { quadraticCoefficient } from "./quadratic-coefficient.js";
+import { type PhysicalRoadLoad, type PhysicalRoadLoadAt, type RoadOptions, readGrade } from "./road-load.js";
+import { rollingResistance } from "./rolling-resistance.js";
+import { defaultRotatingMassFraction } from "./rotating-mass.js";
+import { totalResistance, wheelPower } from "./total-resistance.js";
+
+/** Options of {@link roadLoad}: a drag area, or a drag coefficient with a frontal area. */
+export type RoadLoadOptions = {
+  /** Mass that is moved: curb mass and load. */
+  readonly mass: Quantity<Mass>;
+  /** What the mass consists of, in your words; kept in the result. */
+  readonly massBasis?: string;
+  /** Rolling resistance per load, 0 to 0.5. */
+  readonly rollingResistanceCoefficient: Fraction;
+  /** Density of the air: see `airDensity` and `referenceAir`. */
+  readonly airDensity: Quantity<Density>;
+  /** Equivalent mass of the rotating parts as part of the mass, 0 to 0.5; {@link defaultRotatingMassFraction} when left out. */
+  readonly rotatingMassFraction?: Fraction;
+} & (
+  | {
+      /** Drag area c_d·A. */
+      readonly dragArea: Quantity<Area>;
+      /** Not together with a drag area. */
+      readonly dragCoefficient?: never;
+      /** Not together with a drag area. */
+      readonly frontalArea?: never;
+    }
+  | {
+      /** Drag coefficient, 0 to 2. */
+      readonly dragCoefficient: Fraction;
+      /** Frontal area. */
+      readonly frontalArea: Quantity<Area>;
+      /** Not together with its two factors. */
+      readonly dragArea?: never;
+    }
+);
+
+/**
+ * Road load of a vehicle from its drag, its tyres and its mass.
+ *
+ * The rolling resistance coefficient is taken as constant over speed, the air as still. The load holds the losses of air
+ * and tyres, nothing else.
+ *
+ * @param options - mass, drag, tyres, air
+ * @returns the road load; ask it `at(speed)`
+ * @throws InputError `INCONSISTENT` when the drag is given twice, `MISSING_OPTION` when it is not given, `OUT_OF_RANGE`,
+ *   `NEGATIVE`, and what `readOptions` throws
+ * @example
+ * const load = roadLoad({
+ *   mass: q("2710 kg"), dragCoefficient: 0.29, frontalArea: q("3.10 m²"), rollingResistanceCoefficient: 0.0092,
+ *   airDensity: q("1.189 kg/m³"),
+ * });
+ * load.at(q("110 km/h")).total; // 743.5 N
+ */
+export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
+  const read = readOptions(
+    "roadLoad",
+    options,
+    {
+      mass: { unit: "kg", above: 0 },
+      rollingResistanceCoefficient: { unit: "1", atLeast: 0, atMost: 0.5 },
+      airDensity: { unit: "kg/m³", above: 0, atMost: 2 },
+      rotatingMassFraction: { unit: "1", atLeast: 0, atMost: 0.5, optional: true },
+      dragArea: { unit: "m²", atLeast: 0, optional: true },
+      dragCoefficient: { unit: "1", atLeast: 0, atMost: 2, optional: true },
+      frontalArea: { unit: "m²", above: 0, optional: true },
+    },
+    ["massBasis?"],
+  );
+  const { dragCoefficient, frontalArea } = read;
+  const bothParts = dragCoefficient !== undefined && frontalArea !== undefined;
+  if (read.dragArea !== undefined && (dragCoefficient !== undefined || frontalArea !== undefined)) {
+    throw new InputError(
+      "INCONSISTENT",
+      "roadLoad takes a dragArea, or a dragCoefficient with a frontalArea, not both: leave one of them out",
+      { options: ["dragArea", "dragCoefficient", "frontalArea"] },
+    );
+  }
+  if (read.dragArea === undefined && !bothParts) {
+    throw new InputError(
+      "MISSING_OPTION",
+      "roadLoad needs the option 'dragArea', or both 'dragCoefficient' and 'frontalArea'",
+      { options: ["dragArea", "dragCoefficient", "frontalArea"] },
+    );
+  }
+  const { massBasis } = options;
+  return physicalRoadLoad({
+    mass: options.mass,
+    ...(massBasis === undefined ? {} : { massBasis }),
+    dragArea:
+      options.dragArea ?? dragAreaOf({ dragCoefficient: options.dragCoefficient, frontalArea: options.frontalArea }),
+    ...(bothParts ? { dragCoefficient, frontalArea: options.frontalArea as Quantity<Area> } : {}),
+    rollingResistanceCoefficient: read.rollingResistanceCoefficient,
+    airDensity: options.airDensity,
+    rotatingMassFraction: read.rotatingMassFraction ?? defaultRotatingMassFraction.value,
+    holds: ["air", "tyres"],
+  });
+}
+
+type PhysicalParts = Pick<
+  PhysicalRoadLoad,
+  "mass" | "massBasis" | "dragArea" | "dragCoefficient" | "frontalArea" | "rollingResistanceCoefficient"
+> & { readonly airDensity: Quantity<Density>; readonly rotatingMassFraction: number; readonly holds: readonly Loss[] };
+
+/** Builds the result from checked parts. @internal */
+export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
+  const { airDensity, holds, ...given } = parts;
+  const numbers = {
+    mass: parts.mass.in("kg"),
+    dragArea: parts.dragArea.in("m²"),
+    rollingResistanceCoefficient: parts.rollingResistanceCoefficient,
+    airDensity: airDensity.in("kg/m³"),
+  };
+  return Object.freeze({
+    form: "physical",
+    ...given,
+    inertiaMass: parts.mass.times(1 + parts.rotatingMassFraction),
+    coefficients: Object.freeze({
+      constant: quantity(rollingResistance.of({ ...numbers, grade: 0 }), "N"),
+      linear: quantity(0, "N/(m/s)"),
+      quadratic: quantity(quadraticCoefficient.of(numbers), "N/(m/s)²"),
+    }),
+    holds: Object.freeze([...holds]),
+    conditions: Object.freeze({ airDensity }),
+    parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
+    at: (speed: Quantity<Speed>, options: RoadOptions = {}) => {
+      readOptions("at", options, { grade: { unit: "1", optional: true } });
+      const velocity = readNumber("speed", speed, { unit: "m/s", atLeast: 0, atMost: 150 });
+      return forcesAt(parts, numbers, velocity, readGrade(options.grade));
+    },
+  } as const);
+}
+
+interface PhysicalNumbers {
+  readonly mass: number;
+  readonly dragArea: number;
+  readonly rollingResistanceCoefficient: number;
+  readonly airDensity: number;
+}
+
+function forcesAt(parts: PhysicalParts, numbers: PhysicalNumbers, speed: number, grade: number): PhysicalRoadLoadAt {
+  const compute = (working?: Working) => {
+    const { dragCoefficient, frontalArea } = parts;
+    if (dragCoefficient !== undefined && frontalArea !== undefined) {
+      dragAreaOf.of({ dragCoefficient, frontalArea: frontalArea.in("m²") }, working);
+    }
+    const rolling = rollingResistance.of({ ...numbers, grade }, working);
+    const aerodynamic = aerodynamicDrag.of({ ...numbers, airSpeed: speed }, working);
+    const slope = gradeResistance.of({ mass: numbers.mass, grade }, grade === 0 ? undefined : working);
+    const total = totalResistance.of({ rolling, aerodynamic, grade: slope }, working);
+    return { rolling, aerodynamic, slope, total, power: wheelPower.of({ force: total, speed }, working) };
+  };
+  const { rolling, aerodynamic, slope, total, power } = compute();
+  return Object.freeze({
+    form: "physical",
+    rolling: quantity(rolling, "N"),
+    aerodynamic: quantity(aerodynamic, "N"),
+    grade: quantity(slope, "N"),
+    total: quantity(total, "N"),
+    power: quantity(power, "W"),
+    working: () => {
+      const working: Working = [];
+      compute(working);
+      return working;
+    },
+  } as const);
+}
