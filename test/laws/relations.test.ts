@@ -158,11 +158,13 @@ describe("the reader of expressions", () => {
   });
 });
 
-/** By how much the result moves when the inputs change by some 1e-12: large where terms cancel. */
+/** By how much the result moves when the inputs change by some 1e-12, either way: large where terms cancel or a step is near. */
 function sensitivity(relation: AnyRelation, numbers: Readonly<Record<string, number>>, value: number): number {
-  const nudged = Object.entries(numbers).map(([name, x], i) => [name, x * (1 + (i + 1) * 1e-12)] as const);
-  const moved = Math.abs(relation.of(Object.fromEntries(nudged) as never) - value);
-  return Number.isFinite(moved) ? moved : 0;
+  const moved = [1e-12, -1e-12].map((size) => {
+    const nudged = Object.entries(numbers).map(([name, x], i) => [name, x * (1 + (i + 1) * size)] as const);
+    return Math.abs(relation.of(Object.fromEntries(nudged) as never) - value);
+  });
+  return Math.max(0, ...moved.filter(Number.isFinite));
 }
 
 function agrees(relation: AnyRelation): void {

@@ -31,6 +31,7 @@ export {
   curbMass,
   type LoadedMassInputs,
   loadedMass,
+  type SecondaryMassOfRedesign,
   secondaryMassOfRedesign,
 } from "./mass/relations.js";
 export {
@@ -46,14 +47,23 @@ export { type PropagateOptions, type Propagation, propagate } from "./propagate/
 export { quantileOfSorted, type Spread } from "./propagate/spread.js";
 export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
-export { type NotReached, type Reached, type Solution, type SolveForOptions, solveFor } from "./solve/solve-for.js";
+export {
+  type LimitShare,
+  type NotReached,
+  type Reached,
+  type Solution,
+  type SolveForOptions,
+  solveFor,
+} from "./solve/solve-for.js";
 export type { Condition } from "./vehicle/condition.js";
 export {
   type ConditionEstimate,
   type EvidenceLine,
   estimateVehicle,
+  type MassLimit,
   type PackTarget,
   type RangeTarget,
+  type Study,
   type VehicleDrivetrain,
   type VehicleEstimate,
   type VehicleMasses,

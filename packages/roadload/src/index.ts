@@ -48,10 +48,12 @@ export {
   batteryPowerOfModel,
 } from "./energy/battery-energy.js";
 export {
-  type ConsumptionOfInputs,
-  consumptionOf,
+  type ConsumptionInputs,
+  consumptionAtBattery,
+  consumptionAtWall,
   type SteadyConsumptionInputs,
-  steadyConsumption,
+  steadyConsumptionAtBattery,
+  steadyConsumptionAtWall,
   type WallEnergyInputs,
   type WallPowerInputs,
   wallEnergy,

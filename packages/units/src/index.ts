@@ -64,4 +64,12 @@ export {
   relation,
 } from "./working/relation.js";
 export { type Source, sourceLine } from "./working/source.js";
-export { type Operand, type Step, splitExpression, stepLine, substitute, type Working } from "./working/step.js";
+export {
+  type Operand,
+  type Step,
+  type StepResult,
+  splitExpression,
+  stepLine,
+  substitute,
+  type Working,
+} from "./working/step.js";

@@ -1,4 +1,4 @@
-import { type Mass, type Quantity, type Relation, relation } from "@tarewatt/units";
+import { type Mass, type Quantity, type Relation, relation, type Source } from "@tarewatt/units";
 
 /** Inputs of {@link comparatorBaseMass}. */
 export interface ComparatorBaseMassInputs {
@@ -117,11 +117,21 @@ export const loadedMass: Relation<LoadedMassInputs, Quantity<Mass>> = /* @__PURE
   evaluate: ({ curbMass, payload }) => curbMass + payload,
 });
 
+/** A published influence of primary on secondary mass, kg/kg. */
+export interface SecondaryMassOfRedesign {
+  /** Mean over the vehicles. */
+  readonly mean: number;
+  /** 5th percentile over the vehicles. */
+  readonly percentile5: number;
+  /** Where it is from. */
+  readonly source: Source;
+}
+
 /**
  * Secondary mass saved for each kilogram of primary mass saved, when every subsystem can be redesigned for it: mean 0.95, 5th percentile
  * 0.77, over 77 vehicles of 13 makers. A pack that only grows within a given body brings far less along.
  */
-export const secondaryMassOfRedesign = {
+export const secondaryMassOfRedesign: SecondaryMassOfRedesign = {
   mean: 0.95,
   percentile5: 0.77,
   source: {
@@ -129,4 +139,4 @@ export const secondaryMassOfRedesign = {
       "Evaluating the potential for secondary mass savings, Environmental Science & Technology 46 (2012), abstract",
     status: "seen",
   },
-} as const;
+};

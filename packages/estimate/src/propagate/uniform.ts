@@ -13,8 +13,8 @@ function mix(hash: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
-/** @internal FNV-1a over UTF-16 code units. */
-export function hashOf(text: string): number {
+/** FNV-1a over UTF-16 code units. */
+function hashOf(text: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return hash >>> 0;

@@ -52,6 +52,14 @@ export interface NotReached<X, Y> {
   readonly at: X;
 }
 
+/** A limit that stands in the way, and how often. */
+export interface LimitShare {
+  /** The limit, in words. */
+  readonly limit: string;
+  /** Share of all draws that it stops. */
+  readonly share: number;
+}
+
 /** What {@link solveFor} finds. */
 export interface Solution<X, Y> {
   /** The answer with every other input at its likely value. */
@@ -59,7 +67,7 @@ export interface Solution<X, Y> {
   /** The share of draws in which some allowed value reaches the target. */
   readonly chanceReachable: number;
   /** Why the other draws do not reach it: each limit with its share of all draws. */
-  readonly limits: readonly { readonly limit: string; readonly share: number }[];
+  readonly limits: readonly LimitShare[];
   /**
    * Percentiles of the value needed, over all draws. A draw that cannot reach the target needs more than any allowed value, so a
    * percentile that falls among such draws is undefined.

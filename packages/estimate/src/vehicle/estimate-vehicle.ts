@@ -158,14 +158,32 @@ export interface RangeTarget {
   readonly on: Condition;
 }
 
+/** A mass that must not be exceeded. */
+export interface MassLimit {
+  /** The mass. */
+  readonly mass: Quantity<Mass>;
+  /** Why, in words that can be printed. */
+  readonly because: string;
+}
+
 /** A range to be reached, and how large a pack may be. */
 export interface PackTarget extends RangeTarget {
   /** Smallest and largest total pack energy to consider; 10 kWh to 300 kWh when left out. */
   readonly between?: readonly [Quantity<Energy>, Quantity<Energy>];
   /** Curb mass that must not be exceeded. */
-  readonly curbMassAtMost?: { readonly mass: Quantity<Mass>; readonly because: string };
+  readonly curbMassAtMost?: MassLimit;
   /** How many draws; 2,000 when left out. */
   readonly draws?: number;
+}
+
+/** How the spreads were made. */
+export interface Study {
+  /** How many draws were made. */
+  readonly draws: number;
+  /** The seed that chose them. */
+  readonly seed: number;
+  /** How many gave no result and are left out. */
+  readonly failed: number;
 }
 
 /** An estimate of a vehicle. */
@@ -173,7 +191,7 @@ export interface VehicleEstimate {
   /** Its name. */
   readonly name: string;
   /** How many draws were made, by which seed. */
-  readonly study: { readonly draws: number; readonly seed: number; readonly failed: number };
+  readonly study: Study;
   /** Masses with their spread. */
   readonly mass: VehicleMasses;
   /** The pack at likely values, in whole cells. */

@@ -4,14 +4,16 @@ import {
   aerodynamicDrag,
   batteryEnergy,
   batteryPowerDriving,
-  consumptionOf,
+  consumptionAtBattery,
+  consumptionAtWall,
   dragArea,
   drivingEnergy,
   netWheelEnergy,
   quadraticCoefficient,
   rangeFromConsumption,
   rollingResistance,
-  steadyConsumption,
+  steadyConsumptionAtBattery,
+  steadyConsumptionAtWall,
   totalResistance,
   wallEnergy,
   wallPower,
@@ -82,7 +84,7 @@ export function vehicleModel(conditions: readonly ConditionRead[], constants: Ve
         results[outputNames.atBattery(label)] = atBattery;
         results[outputNames.atWall(label)] = atWall;
         results[outputNames.range(label)] = rangeFromConsumption.of(
-          { usableEnergy: 1000 * masses.usableEnergy, consumption: atBattery },
+          { usableEnergy: masses.usableEnergy, consumption: atBattery },
           working,
         );
       }
@@ -96,7 +98,7 @@ type Inputs = ModelNumbers<VehicleInputs>;
 function massesOf(inputs: Inputs, constants: VehicleConstants, working?: Working): ModelNumbers<typeof massOutputs> {
   const { packEnergy, cellMassFraction, baseMass, secondaryMass, payload, usableFraction } = inputs;
   const packMass = packMassOf.of(
-    { energy: 1000 * packEnergy, cellSpecificEnergy: constants.cellSpecificEnergy, cellMassFraction },
+    { energy: packEnergy, cellSpecificEnergy: constants.cellSpecificEnergy, cellMassFraction },
     working,
   );
   const curb = curbMass.of(
@@ -134,9 +136,9 @@ function atSpeed(
     { wheelPower: wheelPower.of({ force, speed }, working), efficiency, accessories },
     working,
   );
-  const atBattery = steadyConsumption.of({ power, speed: 3.6 * speed }, working);
-  const atWall = steadyConsumption.of(
-    { power: wallPower.of({ battery: power, chargingEfficiency }, working), speed: 3.6 * speed },
+  const atBattery = steadyConsumptionAtBattery.of({ power, speed }, working);
+  const atWall = steadyConsumptionAtWall.of(
+    { power: wallPower.of({ battery: power, chargingEfficiency }, working), speed },
     working,
   );
   return { atBattery, atWall };
@@ -181,8 +183,8 @@ function onCycle(
     },
     working,
   );
-  const distance = total.distance / 1000;
-  const atBattery = consumptionOf.of({ energy: battery / 3600, distance }, working);
-  const energy = wallEnergy.of({ battery: battery / 3600, chargingEfficiency }, working);
-  return { atBattery, atWall: consumptionOf.of({ energy, distance }, working) };
+  const { distance } = total;
+  const atBattery = consumptionAtBattery.of({ energy: battery, distance }, working);
+  const energy = wallEnergy.of({ battery, chargingEfficiency }, working);
+  return { atBattery, atWall: consumptionAtWall.of({ energy, distance }, working) };
 }

@@ -4,7 +4,7 @@ import { q } from "@tarewatt/units";
 import { around, baseMass, type VehicleOptions } from "../../src/index.js";
 
 /** An invented cell. */
-export const cell = prismaticCell({
+const cell = prismaticCell({
   thickness: q("52 mm"),
   width: q("148 mm"),
   height: q("102 mm"),

@@ -106,21 +106,21 @@ describe("the standard vehicle estimate", () => {
     const last = working.at(-1);
     expect(last?.result.value).toBeCloseTo(estimateVehicle(exactVan()).on(wltc3b).range.p50.in("km"), 9);
     expect(working.map(stepLine).join("\n")).toMatchInlineSnapshot(`
-      "m_pack = E/(e_c·f_m) = 98000 Wh/(251.72 Wh/kg·0.72) = 540.7 kg
+      "m_pack = 1000·E/(e_c·f_m) = 1000·98 kWh/(251.72 Wh/kg·0.72) = 540.7 kg
       m_curb = m_base + m_pack + γ·(m_pack − m_ref) = 1940 kg + 540.7 kg + 0.2·(540.7 kg − 540 kg) = 2481 kg
       m = m_curb + m_load = 2481 kg + 150 kg = 2631 kg
       E_u = E·f_u = 98 kWh·0.93 = 91.14 kWh
       F_r = c_rr·m·9.80665·cos(atan(G)) = 0.0095·2631 kg·9.80665·cos(atan(0)) = 245.1 N
       C_dA = c_d·A_f = 0.29·2.9 m² = 0.841 m²
       C = ½·ρ·C_dA = ½·1.189 kg/m³·0.841 m² = 0.5 N/(m/s)²
-      E_net = (A + F_g)·s + B·I_2 + C·I_3 + m_e·K = (245.1 N + 0 N)·23270 m + 0 N/(m/s)·481700 m²/s + 0.5 N/(m/s)²·11980000 m³/s² + 2710 kg·(-5.378e-13 m²/s²) = 11690000 J
-      E_drive = E_net − E_brake = 11690000 J − (-6137000 J) = 17830000 J
-      E_acc = P_acc·t = 400 W·1800 s = 720000 J
-      E_bat = E_drive/η + r·η_r·E_brake + E_acc = 17827000 J/0.87 + 0.85·0.87·(-6136900 J) + 720000 J = 16670000 J
-      e = E/s = 4631.3 Wh/23.266 km = 199.1 Wh/km
-      E_wall = E_bat/η_c = 4631.3 Wh/0.89 = 5204 Wh
-      e = E/s = 5203.7 Wh/23.266 km = 223.7 Wh/km
-      R = E_u/e = 91140 Wh/199.05 Wh/km = 457.9 km"
+      E_net = (A + F_g)·s + B·I_2 + C·I_3 + m_e·K = (245.1 N + 0 N)·23 270 m + 0 N/(m/s)·481 700 m²/s + 0.5 N/(m/s)²·11 980 000 m³/s² + 2710 kg·0 m²/s² = 11 690 000 J
+      E_drive = E_net − E_brake = 11 690 000 J − (−6 137 000 J) = 17 830 000 J
+      E_acc = P_acc·t = 400 W·1800 s = 720 000 J
+      E_bat = E_drive/η + r·η_r·E_brake + E_acc = 17 827 000 J/0.87 + 0.85·0.87·(−6 136 900 J) + 720 000 J = 16 670 000 J
+      e_bat = E_bat/(3.6·s) = 16 673 000 J/(3.6·23 266 m) = 199.1 Wh/km
+      E_wall = E_bat/η_c = 16 670 000 J/0.89 = 18 730 000 J
+      e_wall = E_wall/(3.6·s) = 18 733 000 J/(3.6·23 266 m) = 223.7 Wh/km
+      R = 1000·E_u/e_bat = 1000·91.14 kWh/(199.05 Wh/km) = 457.9 km"
     `);
   });
 

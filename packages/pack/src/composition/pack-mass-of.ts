@@ -22,7 +22,7 @@ export interface PackMassOfInputs {
  * Mass of a pack, top down: its energy over the specific energy that the pack keeps of its cells.
  *
  * Returns kilograms. Cells are not rounded to whole ones, so that the mass is smooth in its inputs; {@link composePack}
- * does round. In a loop call `packMassOf.of` with plain numbers in Wh, Wh/kg and 1. Source: definition of the cell mass
+ * does round. In a loop call `packMassOf.of` with plain numbers in kWh, Wh/kg and 1. Source: definition of the cell mass
  * fraction.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `NOT_VALID_HERE`
@@ -32,7 +32,7 @@ export interface PackMassOfInputs {
 export const packMassOf: Relation<PackMassOfInputs, Quantity<Mass>> = /* @__PURE__ */ relation({
   name: "mass of a pack from its energy",
   inputs: {
-    energy: { symbol: "E", unit: "Wh", meaning: "total energy of the pack", atLeast: 0 },
+    energy: { symbol: "E", unit: "kWh", meaning: "total energy of the pack", atLeast: 0 },
     cellSpecificEnergy: { symbol: "e_c", unit: "Wh/kg", meaning: "specific energy of the cell", above: 0 },
     cellMassFraction: {
       symbol: "f_m",
@@ -43,8 +43,9 @@ export const packMassOf: Relation<PackMassOfInputs, Quantity<Mass>> = /* @__PURE
     },
   },
   result: { symbol: "m_pack", unit: "kg" },
-  expression: "E/(e_c·f_m)",
+  expression: "1000·E/(e_c·f_m)",
   source: { document: "definition of the cell mass fraction", status: "definition" },
   validity: "cells not rounded to whole ones",
-  evaluate: ({ energy, cellSpecificEnergy, cellMassFraction }) => energy / (cellSpecificEnergy * cellMassFraction),
+  evaluate: ({ energy, cellSpecificEnergy, cellMassFraction }) =>
+    (1000 * energy) / (cellSpecificEnergy * cellMassFraction),
 });

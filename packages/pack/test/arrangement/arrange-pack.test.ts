@@ -111,12 +111,12 @@ describe("an arrangement", () => {
       .map(stepLine);
     expect(lines).toEqual([
       "N_s = max(1, round(U/U_c)) = max(1, round(350 V/3.65 V)) = 96",
-      "N_p = max(1, round(E/(N_s·E_c))) = max(1, round(98000 Wh/(96·511 Wh))) = 2",
+      "N_p = max(1, round(E/(N_s·E_c))) = max(1, round(98\u202f000 Wh/(96·511 Wh))) = 2",
       "N = N_s·N_p = 96·2 = 192",
       "U = N_s·U_c = 96·3.65 V = 350.4 V",
       "U = N_s·U_c = 96·4.2 V = 403.2 V",
       "Q = N_p·Q_c = 2·140 Ah = 280 Ah",
-      "E = N·E_c = 192·511 Wh = 98110 Wh",
+      "E = N·E_c = 192·511 Wh = 98\u202f110 Wh",
     ]);
     expect(arrange(prismaticCell(box), 99, 350, "at least").working()[1]?.expression).toContain("ceil");
   });

@@ -21,7 +21,7 @@ describe("mass of a pack from its energy", () => {
           cellSpecificEnergy: quantity(density, "Wh/kg"),
           cellMassFraction,
         });
-        const plain = packMassOf.of({ energy: kWh * 1000, cellSpecificEnergy: density, cellMassFraction });
+        const plain = packMassOf.of({ energy: kWh, cellSpecificEnergy: density, cellMassFraction });
         expect(relativeDifference(checked.in("kg"), plain)).toBeLessThan(1e-14);
       }),
     );

@@ -11,7 +11,7 @@ describe("working", () => {
       "1. kinetic energy
          E_k = ½·m_curb·v²
              = ½·2000 kg·(20 m/s)²
-             = 400000 J
+             = 400\u202f000 J
          where m_curb is curb mass, v is speed
          Source: classical mechanics
 
@@ -30,7 +30,7 @@ describe("working", () => {
     expect(workingToMarkdown(steps)).toMatchInlineSnapshot(`
       "1. **kinetic energy**
 
-         E\\_k = ½·m\\_curb·v² = ½·2000 kg·(20 m/s)² = 400000 J
+         E\\_k = ½·m\\_curb·v² = ½·2000 kg·(20 m/s)² = 400\u202f000 J
 
          where m\\_curb is curb mass, v is speed
 
@@ -55,7 +55,7 @@ describe("working", () => {
     expect(elements.filter(({ name }) => name === "li")).toHaveLength(2);
     expect(elements.filter(({ name }) => name === "code")).toEqual([]);
     expect(html).toContain(
-      "<var>E<sub>k</sub></var> = ½·<var>m<sub>curb</sub></var>·<var>v</var>² = ½·2000 kg·(20 m/s)² = <strong>400000 J</strong>",
+      "<var>E<sub>k</sub></var> = ½·<var>m<sub>curb</sub></var>·<var>v</var>² = ½·2000 kg·(20 m/s)² = <strong>400\u202f000 J</strong>",
     );
     expect(html).toContain("<var>C<sub>d</sub>A</var>·exp(17.62·<var>t</var>/(243.12 + <var>t</var>))");
   });

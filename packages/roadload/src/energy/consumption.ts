@@ -10,34 +10,51 @@ import {
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 
-/** Inputs of {@link consumptionOf}. */
-export interface ConsumptionOfInputs {
-  /** Energy at the boundary that is meant: wheel, battery or wall. */
+/** Inputs of {@link consumptionAtBattery} and {@link consumptionAtWall}. */
+export interface ConsumptionInputs {
+  /** Energy at the boundary that is meant. */
   readonly energy: Quantity<Energy>;
   /** Distance travelled with it. */
   readonly distance: Quantity<Length>;
 }
 
+const distance = { symbol: "s", unit: "m", meaning: "distance", above: 0 } as const;
+const speed = { symbol: "v", unit: "m/s", meaning: "speed", above: 0 } as const;
+const definition = { document: "definition of consumption; 3.6 J/m are 1 Wh/km", status: "definition" } as const;
+
 /**
- * Consumption: energy per distance, at the boundary of the energy.
+ * Consumption at the battery: energy at the battery per distance.
  *
  * @throws InputError `OUT_OF_RANGE` when there is no distance; otherwise as every relation
  * @example
- * consumptionOf({ energy: q("3.5 kWh"), distance: q("23.27 km") }).in("Wh/km"); // 150.4
+ * consumptionAtBattery({ energy: q("3.5 kWh"), distance: q("23.27 km") }).in("Wh/km"); // 150.4
  */
-export const consumptionOf: Relation<ConsumptionOfInputs, Quantity<EnergyPerDistance>> = /* @__PURE__ */ relation({
-  name: "consumption",
-  inputs: {
-    energy: { symbol: "E", unit: "Wh", meaning: "energy" },
-    distance: { symbol: "s", unit: "km", meaning: "distance", above: 0 },
-  },
-  result: { symbol: "e", unit: "Wh/km" },
-  expression: "E/s",
-  source: { document: "definition of consumption", status: "definition" },
-  evaluate: ({ energy, distance }) => energy / distance,
+export const consumptionAtBattery: Relation<ConsumptionInputs, Quantity<EnergyPerDistance>> = /* @__PURE__ */ relation({
+  name: "consumption at the battery",
+  inputs: { energy: { symbol: "E_bat", unit: "J", meaning: "energy at the battery" }, distance },
+  result: { symbol: "e_bat", unit: "Wh/km" },
+  expression: "E_bat/(3.6·s)",
+  source: definition,
+  evaluate: (n) => n.energy / (3.6 * n.distance),
 });
 
-/** Inputs of {@link steadyConsumption}. */
+/**
+ * Consumption at the wall: energy at the wall per distance.
+ *
+ * @throws InputError `OUT_OF_RANGE` when there is no distance; otherwise as every relation
+ * @example
+ * consumptionAtWall({ energy: q("4 kWh"), distance: q("23.27 km") }).in("kWh/100 mi"); // 27.66
+ */
+export const consumptionAtWall: Relation<ConsumptionInputs, Quantity<EnergyPerDistance>> = /* @__PURE__ */ relation({
+  name: "consumption at the wall",
+  inputs: { energy: { symbol: "E_wall", unit: "J", meaning: "energy at the wall" }, distance },
+  result: { symbol: "e_wall", unit: "Wh/km" },
+  expression: "E_wall/(3.6·s)",
+  source: definition,
+  evaluate: (n) => n.energy / (3.6 * n.distance),
+});
+
+/** Inputs of {@link steadyConsumptionAtBattery} and {@link steadyConsumptionAtWall}. */
 export interface SteadyConsumptionInputs {
   /** Power at the boundary that is meant. */
   readonly power: Quantity<Power>;
@@ -46,25 +63,41 @@ export interface SteadyConsumptionInputs {
 }
 
 /**
- * Consumption at a steady speed: power per speed, at the boundary of the power.
+ * Consumption at the battery at a steady speed: power of the battery per speed.
  *
  * @throws InputError `OUT_OF_RANGE` at standstill; otherwise as every relation
  * @example
- * steadyConsumption({ power: q("20 kW"), speed: q("110 km/h") }).in("Wh/km"); // 181.8
+ * steadyConsumptionAtBattery({ power: q("20 kW"), speed: q("110 km/h") }).in("Wh/km"); // 181.8
  */
-export const steadyConsumption: Relation<
+export const steadyConsumptionAtBattery: Relation<
   SteadyConsumptionInputs,
   Quantity<EnergyPerDistance>
 > = /* @__PURE__ */ relation({
-  name: "consumption at a steady speed",
-  inputs: {
-    power: { symbol: "P", unit: "W", meaning: "power" },
-    speed: { symbol: "v", unit: "km/h", meaning: "speed", above: 0 },
-  },
-  result: { symbol: "e", unit: "Wh/km" },
-  expression: "P/v",
-  source: { document: "definition of consumption", status: "definition" },
-  evaluate: ({ power, speed }) => power / speed,
+  name: "consumption at the battery at a steady speed",
+  inputs: { power: { symbol: "P_bat", unit: "W", meaning: "power of the battery" }, speed },
+  result: { symbol: "e_bat", unit: "Wh/km" },
+  expression: "P_bat/(3.6·v)",
+  source: definition,
+  evaluate: (n) => n.power / (3.6 * n.speed),
+});
+
+/**
+ * Consumption at the wall at a steady speed: power at the wall per speed.
+ *
+ * @throws InputError `OUT_OF_RANGE` at standstill; otherwise as every relation
+ * @example
+ * steadyConsumptionAtWall({ power: q("22.5 kW"), speed: q("110 km/h") }).in("Wh/km"); // 204.5
+ */
+export const steadyConsumptionAtWall: Relation<
+  SteadyConsumptionInputs,
+  Quantity<EnergyPerDistance>
+> = /* @__PURE__ */ relation({
+  name: "consumption at the wall at a steady speed",
+  inputs: { power: { symbol: "P_wall", unit: "W", meaning: "power at the wall" }, speed },
+  result: { symbol: "e_wall", unit: "Wh/km" },
+  expression: "P_wall/(3.6·v)",
+  source: definition,
+  evaluate: (n) => n.power / (3.6 * n.speed),
 });
 
 const chargingEfficiency = {
@@ -93,11 +126,11 @@ export interface WallEnergyInputs {
  */
 export const wallEnergy: Relation<WallEnergyInputs, Quantity<Energy>> = /* @__PURE__ */ relation({
   name: "energy at the wall",
-  inputs: { battery: { symbol: "E_bat", unit: "Wh", meaning: "energy at the battery" }, chargingEfficiency },
-  result: { symbol: "E_wall", unit: "Wh" },
+  inputs: { battery: { symbol: "E_bat", unit: "J", meaning: "energy at the battery" }, chargingEfficiency },
+  result: { symbol: "E_wall", unit: "J" },
   expression: "E_bat/η_c",
   source,
-  evaluate: ({ battery, chargingEfficiency }) => battery / chargingEfficiency,
+  evaluate: (n) => n.battery / n.chargingEfficiency,
 });
 
 /** Inputs of {@link wallPower}. */
@@ -121,5 +154,5 @@ export const wallPower: Relation<WallPowerInputs, Quantity<Power>> = /* @__PURE_
   result: { symbol: "P_wall", unit: "W" },
   expression: "P_bat/η_c",
   source,
-  evaluate: ({ battery, chargingEfficiency }) => battery / chargingEfficiency,
+  evaluate: (n) => n.battery / n.chargingEfficiency,
 });

@@ -21,7 +21,7 @@ import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
 import { rollingResistance } from "../resistance/rolling-resistance.js";
 import { accessoryEnergy, batteryEnergy, batteryEnergyOfModel } from "./battery-energy.js";
-import { consumptionOf, wallEnergy } from "./consumption.js";
+import { consumptionAtBattery, consumptionAtWall, wallEnergy } from "./consumption.js";
 import { energyLedger, type Ledger, type LedgerNumbers, roadEntries } from "./ledger.js";
 import { drivingEnergy, netWheelEnergy } from "./net-wheel-energy.js";
 import {
@@ -269,11 +269,10 @@ function explain(
         working,
       )
     : batteryEnergyOfModel.of({ drivetrain: through.battery, accessories: forAccessories }, working);
-  const distance = total.distance / 1000;
-  consumptionOf.of({ energy: battery / 3600, distance }, working);
+  consumptionAtBattery.of({ energy: battery, distance: total.distance }, working);
   if (chargingEfficiency !== undefined) {
-    const energy = wallEnergy.of({ battery: battery / 3600, chargingEfficiency }, working);
-    consumptionOf.of({ energy, distance }, working);
+    const energy = wallEnergy.of({ battery, chargingEfficiency }, working);
+    consumptionAtWall.of({ energy, distance: total.distance }, working);
   }
   return working;
 }

@@ -29,13 +29,13 @@ export interface RangeFromConsumptionInputs {
 export const rangeFromConsumption: Relation<RangeFromConsumptionInputs, Quantity<Length>> = /* @__PURE__ */ relation({
   name: "range",
   inputs: {
-    usableEnergy: { symbol: "E_u", unit: "Wh", meaning: "usable energy of the battery", atLeast: 0 },
-    consumption: { symbol: "e", unit: "Wh/km", meaning: "consumption at the battery", above: 0 },
+    usableEnergy: { symbol: "E_u", unit: "kWh", meaning: "usable energy of the battery", atLeast: 0 },
+    consumption: { symbol: "e_bat", unit: "Wh/km", meaning: "consumption at the battery", above: 0 },
   },
   result: { symbol: "R", unit: "km" },
-  expression: "E_u/e",
+  expression: "1000·E_u/e_bat",
   source: { document: "definition of range at a constant consumption", status: "definition" },
-  evaluate: ({ usableEnergy, consumption }) => usableEnergy / consumption,
+  evaluate: ({ usableEnergy, consumption }) => (1000 * usableEnergy) / consumption,
 });
 
 /** What {@link rangeOn} needs of a result: any {@link DriveResult} or {@link SteadyResult} has it. */

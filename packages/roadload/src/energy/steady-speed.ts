@@ -13,7 +13,7 @@ import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
 import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
-import { steadyConsumption, wallPower } from "./consumption.js";
+import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
 import {
@@ -154,10 +154,10 @@ function explain(
 ): Step[] {
   const working: Working = [];
   const battery = batteryPowerStep(drivetrain, accessories, wheelPower, drawn, working);
-  steadyConsumption.of({ power: battery, speed: speed * 3.6 }, working);
+  steadyConsumptionAtBattery.of({ power: battery, speed }, working);
   if (chargingEfficiency !== undefined) {
     const power = wallPower.of({ battery, chargingEfficiency }, working);
-    steadyConsumption.of({ power, speed: speed * 3.6 }, working);
+    steadyConsumptionAtWall.of({ power, speed }, working);
   }
   return working;
 }

@@ -208,7 +208,7 @@ describe("driving a cycle", () => {
     const run = driveCycle({ ...plain, chargingEfficiency: 0.9, grade: 0.01 });
     const steps = run.working();
     const last = (symbol: string) => steps.filter(({ result }) => result.symbol === symbol).at(-1) as Step;
-    expect(last("e").result.value).toBeCloseTo(run.consumption.atWall?.in("Wh/km") as number, 9);
+    expect(last("e_wall").result.value).toBeCloseTo(run.consumption.atWall?.in("Wh/km") as number, 9);
     expect(last("E_bat").result.value).toBeCloseTo(run.energy.atBattery.in("J"), 3);
     expect(last("E_drive").result.value).toBeCloseTo(run.energy.atWheel.driving.in("J"), 3);
     const model = driveCycle({ ...plain, drivetrain: asModel(plainDrivetrain) });

@@ -7,11 +7,13 @@ import {
   batteryPowerBraking,
   batteryPowerDriving,
   batteryPowerOfModel,
-  consumptionOf,
+  consumptionAtBattery,
+  consumptionAtWall,
   drivingEnergy,
   netWheelEnergy,
   rangeFromConsumption,
-  steadyConsumption,
+  steadyConsumptionAtBattery,
+  steadyConsumptionAtWall,
   wallEnergy,
   wallPower,
 } from "../../src/index.js";
@@ -51,8 +53,12 @@ describe("relations of energy and power", () => {
   });
 
   it("consumption, wall and range", () => {
-    expect(consumptionOf({ energy: q("3 kWh"), distance: q("20 km") }).in("kWh/100 km")).toBeCloseTo(15, 12);
-    expect(steadyConsumption({ power: q("20 kW"), speed: q("100 km/h") }).in("Wh/km")).toBe(200);
+    for (const consumption of [consumptionAtBattery, consumptionAtWall]) {
+      expect(consumption({ energy: q("3 kWh"), distance: q("20 km") }).in("kWh/100 km")).toBeCloseTo(15, 12);
+    }
+    for (const consumption of [steadyConsumptionAtBattery, steadyConsumptionAtWall]) {
+      expect(consumption({ power: q("20 kW"), speed: q("100 km/h") }).in("Wh/km")).toBeCloseTo(200, 12);
+    }
     expect(wallEnergy({ battery: q("9 kWh"), chargingEfficiency: q("90 %") }).in("kWh")).toBeCloseTo(10, 12);
     expect(wallPower({ battery: q("9 kW"), chargingEfficiency: 0.9 }).in("kW")).toBeCloseTo(10, 12);
     expect(rangeFromConsumption({ usableEnergy: q("90 kWh"), consumption: q("200 Wh/km") }).in("km")).toBe(450);

@@ -66,7 +66,7 @@ describe("steady speed", () => {
       const last = (symbol: string) => steps.filter((step) => step.result.symbol === symbol).at(-1)?.result.value;
       expect(last("P_bat")).toBeCloseTo(result.power.atBattery.in("W"), 6);
       expect(last("P_wall")).toBeCloseTo(result.power.atWall?.in("W") as number, 6);
-      expect(last("e")).toBeCloseTo(result.consumption.atWall?.in("Wh/km") as number, 6);
+      expect(last("e_wall")).toBeCloseTo(result.consumption.atWall?.in("Wh/km") as number, 6);
     }
     const { efficiency: _, ...model } = { ...plainDrivetrain, form: "map" };
     const modelled = steadySpeed({ ...plain, drivetrain: model });

@@ -34,8 +34,9 @@ class Value {
   }
 
   in(unit: string): number {
-    const known = this.#unit.conversions.get(unit);
-    const { n, c, d } = known?.kind === this.dimension.kind ? known : this.#conversionTo(unit);
+    const { latest } = this.#unit;
+    const known = latest !== undefined && latest.to === unit && latest.kind === this.dimension.kind;
+    const { n, c, d } = known ? latest : this.#conversionTo(unit);
     const number = (this.value * n + c) / d;
     if (Number.isFinite(number)) return number;
     throw new QuantityError("NOT_FINITE", `${this} is too large to be given in ${unit}`, { unit });
@@ -139,7 +140,8 @@ class Value {
   #conversionTo(unit: string): Conversion {
     const target = unitOf(unit);
     if (target.key !== this.#unit.key || target.kind !== this.dimension.kind) this.#refuse(target);
-    return conversion(this.#unit, target);
+    this.#unit.latest = conversion(this.#unit, target);
+    return this.#unit.latest;
   }
 
   /** The other's number in this unit, when it may be added to this. */

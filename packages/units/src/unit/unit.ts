@@ -18,6 +18,8 @@ export interface Unit {
   readonly factor: Rational;
   /** What must be added, in this unit, to count from absolute zero; undefined for everything but temperature scales. */
   readonly zero: Rational | undefined;
+  /** The conversion asked for last: most programs ask for the same one again, and comparing one text beats a look-up. */
+  latest: Conversion | undefined;
   /** Conversions from this unit and products with it that were already worked out. */
   readonly conversions: Map<string, Conversion>;
   readonly products: Map<string, ProductUnit>;
@@ -28,7 +30,8 @@ export interface Conversion {
   readonly n: number;
   readonly c: number;
   readonly d: number;
-  /** Kind of the unit converted to. */
+  /** Text and kind of the unit converted to. */
+  readonly to: string;
   readonly kind: string;
 }
 
@@ -119,6 +122,7 @@ function compile(text: string, parsed: ParsedUnit): Unit {
     parsed,
     factor,
     zero: definition?.zero === undefined ? undefined : decimal(definition.zero),
+    latest: undefined,
     conversions: new Map(),
     products: new Map(),
   };
@@ -134,18 +138,18 @@ export function conversion(from: Unit, to: Unit): Conversion {
     from.zero === undefined && to.zero === undefined
       ? zero
       : subtract(multiply(from.zero ?? zero, ratio), to.zero ?? zero);
-  return remember(from.conversions, to.text, exactly(ratio, shift, to.kind));
+  return remember(from.conversions, to.text, exactly(ratio, shift, to));
 }
 
-function exactly(ratio: Rational, shift: Rational, kind: string): Conversion {
+function exactly(ratio: Rational, shift: Rational, { text: to, kind }: Unit): Conversion {
   const d = (ratio.d * shift.d) / commonFactor(ratio.d, shift.d);
   const n = (ratio.n * d) / ratio.d;
   const c = (shift.n * d) / shift.d;
   const largest = BigInt(Number.MAX_SAFE_INTEGER);
   if (ratio.pi === 0 && n <= largest && d <= largest && c <= largest && -c <= largest) {
-    return { n: Number(n), c: Number(c), d: Number(d), kind };
+    return { n: Number(n), c: Number(c), d: Number(d), to, kind };
   }
-  return { n: toNumber(ratio), c: toNumber(shift), d: 1, kind };
+  return { n: toNumber(ratio), c: toNumber(shift), d: 1, to, kind };
 }
 
 function commonFactor(a: bigint, b: bigint): bigint {

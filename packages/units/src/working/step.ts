@@ -71,7 +71,7 @@ export function stepLine({ expression, operands, result }: Step): string {
  */
 export function substitute(expression: string, operands: readonly Operand[]): string {
   return splitExpression(expression, operands)
-    .map((part, index, parts) => (typeof part === "string" ? part : inserted(part, parts[index + 1])))
+    .map((part, index, parts) => (typeof part === "string" ? part : inserted(part, parts[index - 1], parts[index + 1])))
     .join("");
 }
 
@@ -108,11 +108,15 @@ export function splitExpression(expression: string, operands: readonly Operand[]
   return parts;
 }
 
-function inserted({ printed, unit }: Operand, next: string | Operand | undefined): string {
+type Part = string | Operand | undefined;
+
+function inserted({ printed, unit }: Operand, before: Part, next: Part): string {
   const value = withUnit(printed, unit);
+  // 91 kWh/(199 Wh/km), not 91 kWh/199 Wh/km
+  const divides = typeof before === "string" && before.endsWith("/") && unit.includes("/");
   const raised = typeof next === "string" && /^[²³⁴⁻^]/.test(next);
   const several = value !== printed || /[e×]/.test(printed);
-  return (raised && several) || /^[-−]/.test(printed) ? `(${value})` : value;
+  return divides || (raised && several) || /^[-−]/.test(printed) ? `(${value})` : value;
 }
 
 function withUnit(printed: string, unit: string): string {
