@@ -6,8 +6,7 @@
 
 export { InputError, type InputErrorCode } from "./check/errors.js";
 export { type NumberRule, type NumbersRead, readNumber, readOptions } from "./check/read-options.js";
-export type { Addend, DifferenceOf, Dimension, Product, Quotient } from "./dimension/dimension.js";
-export type { KindName, Stated } from "./dimension/kind.js";
+export type { Addend, DifferenceOf, Dimension, Product, Quotient, Stated } from "./dimension/dimension.js";
 export type {
   Acceleration,
   Angle,
@@ -47,14 +46,19 @@ export type {
   Voltage,
   Volume,
 } from "./dimension/names.js";
-export { MAX_QUANTITY_LENGTH, parseQuantity, q, quantity, quantityFromJSON } from "./quantity/construct.js";
+export type { DimensionName, KindName, OwnUnits } from "./dimension/table.js";
+export { parseQuantity, q, quantity } from "./quantity/construct.js";
 export { type Converter, converter } from "./quantity/converter.js";
 export { QuantityError, type QuantityErrorCode, TarewattError } from "./quantity/errors.js";
 export { formatNumber } from "./quantity/format.js";
+export { quantityFromJSON } from "./quantity/json.js";
+export { type OwnUnitReaders, unitsWith } from "./quantity/own-units.js";
 export type { AnyQuantity, FormatOptions, NotPoints, Quantity, QuantityJSON } from "./quantity/quantity.js";
+export { MAX_QUANTITY_LENGTH } from "./quantity/read-literal.js";
 export { isQuantity } from "./quantity/value.js";
-export { MAX_UNIT_LENGTH, nearest } from "./unit/grammar.js";
+export { MAX_UNIT_LENGTH } from "./unit/grammar.js";
 export type { AnyUnit, QuantityLiteral, UnitDimension, UnitOf, UnitText } from "./unit/literal.js";
+export { nearest } from "./unit/nearest.js";
 export { type UnitSymbol, unitSymbols } from "./unit/table.js";
 export {
   type NumbersOf,

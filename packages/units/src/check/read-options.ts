@@ -1,7 +1,7 @@
-import { labelOf } from "../dimension/names.js";
+import { labelOf } from "../dimension/table.js";
 import type { AnyQuantity } from "../quantity/quantity.js";
 import { describe, isQuantity } from "../quantity/value.js";
-import { nearest } from "../unit/grammar.js";
+import { nearest } from "../unit/nearest.js";
 import { conversion, unitOf } from "../unit/unit.js";
 import { InputError } from "./errors.js";
 
@@ -105,13 +105,12 @@ function inUnitOf(name: string, value: unknown, { unit }: NumberRule): number {
     if (unit === "1") return value;
     throw new InputError(
       "NOT_A_QUANTITY",
-      `${name} needs a unit: got the bare number ${value}, write q("${value} ${unit}") or another unit of ${labelOf(wanted.key, wanted.kind)}`,
+      `${name} needs a unit: got the bare number ${value}, write q("${value} ${unit}") or another unit of ${labelOf(wanted.dimension)}`,
       { name },
     );
   }
   if (!isQuantity(value)) {
-    const example =
-      unit === "1" ? "a number" : `a quantity in ${unit} or another unit of ${labelOf(wanted.key, wanted.kind)}`;
+    const example = unit === "1" ? "a number" : `a quantity in ${unit} or another unit of ${labelOf(wanted.dimension)}`;
     throw new InputError("NOT_A_QUANTITY", `${name} must be ${example}: got ${describe(value)}`, { name });
   }
   return numberOf(name, value, unit);
@@ -120,9 +119,9 @@ function inUnitOf(name: string, value: unknown, { unit }: NumberRule): number {
 function numberOf(name: string, value: AnyQuantity, unit: string): number {
   const wanted = unitOf(unit);
   const given = unitOf(value.unit);
-  if (value.dimension.key !== wanted.key || value.dimension.kind !== wanted.kind) {
-    const expected = labelOf(wanted.key, wanted.kind);
-    const got = labelOf(value.dimension.key, value.dimension.kind);
+  if (value.dimension.key !== wanted.dimension.key || value.dimension.kind !== wanted.dimension.kind) {
+    const expected = labelOf(wanted.dimension);
+    const got = labelOf(value.dimension);
     throw new InputError(
       "WRONG_DIMENSION",
       `${name} must be ${expected}, for example in ${unit}: got ${value}, ${got}`,

@@ -1,6 +1,6 @@
 import type { KeyProduct, KeyReciprocal } from "./key.js";
-import type { QuotientKinds } from "./kind.js";
 import type { NamedDimensions, Ratio } from "./names.js";
+import type { DimensionName, DimensionNamed, LabelOf } from "./table.js";
 
 /**
  * What a quantity measures: its dimension and, where several things share a dimension, which of them it is.
@@ -28,13 +28,27 @@ export type Product<X extends Dimension, Y extends Dimension> = Y extends Ratio
     ? Y
     : DimensionOf<KeyProduct<X["key"], Y["key"]>, "">;
 
-/** Dimension of a quotient. It has the kind that its two sides define: an energy per a distance is an energy per distance. */
+/**
+ * @internal What a quotient is by definition, where that is not the plain reading of its dimension: an energy per a length is an
+ * energy per distance.
+ */
+export const quotients = {
+  "energy/length": "energy per distance",
+  "energy/mass": "specific energy",
+  "energy/volume": "energy density",
+  "length/energy": "distance per energy",
+  "ratio/energy per distance": "distance per energy",
+  "ratio/distance per energy": "energy per distance",
+  "angle/time": "angular velocity",
+} as const satisfies Readonly<Record<string, DimensionName>>;
+
+/** Dimension of a quotient. It has the kind that its two sides define. */
 export type Quotient<X extends Dimension, Y extends Dimension> = Y extends Ratio
   ? X
   : DimensionOf<
       KeyProduct<X["key"], KeyReciprocal<Y["key"]>>,
-      `${X["key"]}|${X["kind"]}/${Y["key"]}|${Y["kind"]}` extends infer Id extends keyof QuotientKinds
-        ? QuotientKinds[Id]
+      `${LabelOf<X["key"], X["kind"]>}/${LabelOf<Y["key"], Y["kind"]>}` extends infer Id extends keyof typeof quotients
+        ? (typeof quotients)[Id]
         : ""
     >;
 
@@ -43,3 +57,6 @@ export type Addend<D extends Dimension> = D["kind"] extends "temperature" ? Dime
 
 /** What the difference of two D is. */
 export type DifferenceOf<D extends Dimension> = Addend<D>;
+
+/** The reading of a dimension that has this name. */
+export type Stated<Name extends DimensionName> = DimensionNamed<Name>;

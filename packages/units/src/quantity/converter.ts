@@ -1,7 +1,7 @@
-import { labelOf } from "../dimension/names.js";
+import { labelOf } from "../dimension/table.js";
 import type { AnyUnit, UnitDimension, UnitOf } from "../unit/literal.js";
 import { conversion, unitOf } from "../unit/unit.js";
-import { QuantityError } from "./errors.js";
+import { fail } from "./errors.js";
 
 /** Converts numbers, for loops and tables where a quantity object a value would be too much. */
 export interface Converter {
@@ -31,11 +31,11 @@ export function converter<const F extends string, const T extends string>(
 ): Converter {
   const source = unitOf(from);
   const target = unitOf(to);
-  if (source.key !== target.key || source.kind !== target.kind) {
-    const given = labelOf(source.key, source.kind);
-    const expected = labelOf(target.key, target.kind);
-    throw new QuantityError(
-      source.key === target.key ? "WRONG_KIND" : "WRONG_DIMENSION",
+  if (source.dimension.key !== target.dimension.key || source.dimension.kind !== target.dimension.kind) {
+    const given = labelOf(source.dimension);
+    const expected = labelOf(target.dimension);
+    fail(
+      source.dimension.key === target.dimension.key ? "WRONG_KIND" : "WRONG_DIMENSION",
       `'${source.text}' measures ${given}, '${target.text}' measures ${expected}: there is no conversion between them`,
       { given, expected },
     );
@@ -45,11 +45,7 @@ export function converter<const F extends string, const T extends string>(
   const array = <A extends number[] | Float64Array | Float32Array>(values: ArrayLike<number>, out?: A): A => {
     const filled = (out ?? new Float64Array(values.length)) as A;
     if (filled.length !== values.length) {
-      throw new QuantityError(
-        "NUMBER_SYNTAX",
-        `the target must be as long as the values: got ${filled.length} for ${values.length}`,
-        {},
-      );
+      fail("NUMBER_SYNTAX", `the target must be as long as the values: got ${filled.length} for ${values.length}`);
     }
     for (let i = 0; i < values.length; i++) filled[i] = ((values[i] as number) * n + c) / d;
     return filled;

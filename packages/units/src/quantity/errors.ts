@@ -44,3 +44,8 @@ export class QuantityError extends TarewattError<QuantityErrorCode> {
   /** Always `"QuantityError"`. */
   override readonly name = "QuantityError";
 }
+
+/** @internal Throws a {@link QuantityError}. */
+export function fail(code: QuantityErrorCode, message: string, details?: Readonly<Record<string, unknown>>): never {
+  throw new QuantityError(code, message, details);
+}

@@ -1,4 +1,5 @@
-import { QuantityError } from "./errors.js";
+import { SUPERSCRIPTS } from "../unit/grammar.js";
+import { fail } from "./errors.js";
 
 const MINUS = "\u2212";
 const THIN_SPACE = "\u202f";
@@ -25,10 +26,9 @@ export function shortNumber(value: number): string {
  * formatNumber(27134.4, 3); // "27 100"
  */
 export function formatNumber(value: number, digits: number): string {
-  if (!Number.isFinite(value))
-    throw new QuantityError("NOT_FINITE", `a number to print must be finite: got ${value}`, {});
+  if (!Number.isFinite(value)) fail("NOT_FINITE", `a number to print must be finite: got ${value}`);
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
-    throw new QuantityError("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${digits}`, { digits });
+    fail("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${digits}`);
   }
   const rounded = value.toPrecision(digits);
   const exponent = rounded.indexOf("e");
@@ -51,7 +51,6 @@ function readable(text: string): string {
 }
 
 function superscript(exponent: number): string {
-  const digits = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-  const size = [...String(Math.abs(exponent))].map((c) => digits.charAt(Number(c))).join("");
+  const size = [...String(Math.abs(exponent))].map((c) => SUPERSCRIPTS.charAt(Number(c))).join("");
   return exponent < 0 ? `⁻${size}` : size;
 }

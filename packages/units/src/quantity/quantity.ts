@@ -1,6 +1,6 @@
-import type { Addend, DifferenceOf, Dimension, Product, Quotient } from "../dimension/dimension.js";
-import type { KindName, Stated } from "../dimension/kind.js";
+import type { Addend, DifferenceOf, Dimension, Product, Quotient, Stated } from "../dimension/dimension.js";
 import type { Ratio } from "../dimension/names.js";
+import type { KindName } from "../dimension/table.js";
 import type { UnitOf } from "../unit/literal.js";
 
 /** What every quantity shows, whatever it measures; accepted where any quantity will do. */
@@ -107,7 +107,7 @@ export interface Quantity<in out D extends Dimension> extends AnyQuantity {
    * @param kind - its name, such as `"torque"`
    * @throws QuantityError `WRONG_KIND` when the dimension has no such kind
    */
-  as<const N extends KindName<D>>(kind: N): Quantity<Stated<D, N>>;
+  as<const N extends KindName<D>>(kind: N): Quantity<Stated<N>>;
   /**
    * Prints with a stated number of significant digits, digits grouped by thin spaces.
    * @param options - digits and unit

@@ -1,9 +1,8 @@
-import type { Dimension } from "../dimension/dimension.js";
+import { type Dimension, quotients } from "../dimension/dimension.js";
 import { NO_DIMENSION } from "../dimension/key.js";
-import { quotientKinds, statedKinds } from "../dimension/kind.js";
-import { labelOf } from "../dimension/names.js";
+import { kindNamed, labelOf, namesOf } from "../dimension/table.js";
 import { type Conversion, conversion, productUnit, type Unit, unitOf } from "../unit/unit.js";
-import { QuantityError } from "./errors.js";
+import { fail } from "./errors.js";
 import { formatNumber, shortNumber } from "./format.js";
 import type { AnyQuantity, FormatOptions, Quantity, QuantityJSON } from "./quantity.js";
 
@@ -19,12 +18,11 @@ class Value {
   readonly #unit: Unit;
 
   constructor(value: number, unit: Unit, kind: string) {
-    if (!Number.isFinite(value)) {
-      throw new QuantityError("NOT_FINITE", `a quantity must be finite: got ${value} ${unit.text}`, { value });
-    }
+    const { text, dimension } = unit;
+    if (!Number.isFinite(value)) fail("NOT_FINITE", `a quantity must be finite: got ${value} ${text}`);
     this.value = value;
-    this.unit = unit.text;
-    this.dimension = kind === unit.dimension.kind ? unit.dimension : { key: unit.key, kind };
+    this.unit = text;
+    this.dimension = kind === dimension.kind ? dimension : Object.freeze({ key: dimension.key, kind });
     this.#unit = unit;
     Object.freeze(this);
   }
@@ -38,37 +36,32 @@ class Value {
     const known = latest !== undefined && latest.to === unit && latest.kind === this.dimension.kind;
     const { n, c, d } = known ? latest : this.#conversionTo(unit);
     const number = (this.value * n + c) / d;
-    if (Number.isFinite(number)) return number;
-    throw new QuantityError("NOT_FINITE", `${this} is too large to be given in ${unit}`, { unit });
+    return Number.isFinite(number) ? number : fail("NOT_FINITE", `${this} is too large to be given in ${unit}`);
   }
 
   to(unit: string): Value {
-    return new Value(this.in(unit), unitOf(unit), this.dimension.kind);
+    return new Value(this.in(unit), unitOf(unit, this.#unit.system), this.dimension.kind);
   }
 
   plus(other: AnyQuantity): Value {
-    return new Value(this.value + this.#addend(other, "add"), this.#unit, this.dimension.kind);
+    return this.#like(this.value + this.#addend(other, "add"));
   }
 
   minus(other: AnyQuantity): Value {
-    if (this.dimension.kind === "temperature" && kindOf(other) === "temperature") {
-      const kelvin = inUnit(this, "K") - inUnit(other, "K");
-      const step = unitOf(this.#unit.text === "K" ? "ΔK" : this.#unit.text.endsWith("F") ? "Δ°F" : "Δ°C");
-      const { n, c, d } = conversion(unitOf("ΔK"), step);
-      // Subtract in the scale itself when it is shared: 20 °C − 10 °C is 10, not 293.15 − 283.15.
-      const same = other.unit === this.unit;
-      return new Value(same ? this.value - other.value : (kelvin * n + c) / d, step, "");
-    }
-    return new Value(this.value - this.#addend(other, "subtract"), this.#unit, this.dimension.kind);
+    const points = this.dimension.kind === "temperature" && assertQuantity(other).dimension.kind === "temperature";
+    if (!points) return this.#like(this.value - this.#addend(other, "subtract"));
+    // Subtracted in the scale of this one: 20 °C − 10 °C is 10, not 293.15 − 283.15.
+    const { text } = this.#unit;
+    return new Value(this.value - this.#sameKind(other, "subtract"), unitOf(`Δ${text.replace("deg", "°")}`), "");
   }
 
   times(factor: number | AnyQuantity): Value {
-    return typeof factor === "number" ? this.#scaled(factor) : this.#product(factor, 1);
+    return typeof factor === "number" ? this.#scaled(factor, this.value * factor) : this.#product(factor, 1);
   }
 
   per(divisor: number | AnyQuantity): Value {
-    const size = typeof divisor === "number" ? divisor : assertQuantity(divisor).value;
-    if (size === 0) throw new QuantityError("DIVISION_BY_ZERO", `${this} cannot be divided by ${divisor}`, {});
+    const number = typeof divisor === "number" ? divisor : assertQuantity(divisor).value;
+    if (number === 0) fail("DIVISION_BY_ZERO", `${this} cannot be divided by ${divisor}`);
     return typeof divisor === "number" ? this.#scaled(divisor, this.value / divisor) : this.#product(divisor, -1);
   }
 
@@ -77,45 +70,33 @@ class Value {
   }
 
   ratioTo(other: AnyQuantity): number {
-    if (this.dimension.kind === "temperature") this.#point();
-    if (assertQuantity(other).value === 0) {
-      throw new QuantityError("DIVISION_BY_ZERO", `${this} cannot be divided by ${other}`, {});
-    }
-    return this.value / this.#addend(other, "compare");
+    this.#noPoint();
+    const number = this.#sameKind(other, "compare");
+    return number === 0 ? fail("DIVISION_BY_ZERO", `${this} cannot be divided by ${other}`) : this.value / number;
   }
 
   abs(): Value {
-    if (this.dimension.kind === "temperature") this.#point();
-    return new Value(Math.abs(this.value), this.#unit, this.dimension.kind);
+    this.#noPoint();
+    return this.#like(Math.abs(this.value));
   }
 
   compareTo(other: AnyQuantity): number {
     return this.value - this.#sameKind(other, "compare");
   }
 
-  as(kind: string): Value {
-    const names = Object.hasOwn(statedKinds, this.#unit.key)
-      ? (statedKinds[this.#unit.key as keyof typeof statedKinds] as Readonly<Record<string, string>>)
-      : {};
-    if (!Object.hasOwn(names, kind)) {
-      const known = Object.keys(names).join(" or ");
-      throw new QuantityError(
-        "WRONG_KIND",
-        `${this} cannot be stated as '${kind}'${known ? `: it can be ${known}` : ": only one thing has its dimension"}`,
-        { kind, expected: Object.keys(names) },
-      );
+  as(name: string): Value {
+    const { key } = this.dimension;
+    const kind = kindNamed(name, key);
+    if (kind === undefined || this.dimension.kind === "temperature") {
+      fail("WRONG_KIND", `${this} cannot be stated as '${name}': it can be ${namesOf(key).join(" or ")}`);
     }
-    return new Value(this.value, this.#unit, names[kind] as string);
+    return new Value(this.value, this.#unit, kind);
   }
 
   format(options: FormatOptions = {}): string {
     const { digits = 3, unit, ...unknown } = options;
     const [extra] = Object.keys(unknown);
-    if (extra !== undefined) {
-      throw new QuantityError("UNKNOWN_OPTION", `format has no option '${extra}': it takes digits and unit`, {
-        option: extra,
-      });
-    }
+    if (extra !== undefined) fail("UNKNOWN_OPTION", `format has no option '${extra}': it takes digits and unit`);
     const shown = unit === undefined ? this : this.to(unit);
     return withUnit(formatNumber(shown.value, digits), shown.unit);
   }
@@ -137,118 +118,113 @@ class Value {
     return this.toString();
   }
 
+  #like(value: number): Value {
+    return new Value(value, this.#unit, this.dimension.kind);
+  }
+
   #conversionTo(unit: string): Conversion {
-    const target = unitOf(unit);
-    if (target.key !== this.#unit.key || target.kind !== this.dimension.kind) this.#refuse(target);
-    this.#unit.latest = conversion(this.#unit, target);
-    return this.#unit.latest;
+    const from = this.#unit;
+    const to = unitOf(unit, from.system);
+    const { key, kind } = to.dimension;
+    if (key !== this.dimension.key || kind !== this.dimension.kind) {
+      const reciprocal = to.exponents.every((each, i) => each === -(from.exponents[i] as number));
+      const stated = key === this.dimension.key && kind !== "temperature";
+      const hint = stated
+        ? `; state it with .as("${labelOf(to.dimension)}")`
+        : reciprocal
+          ? "; use .inverse() first"
+          : "";
+      mismatch(
+        to.dimension,
+        this.dimension,
+        `'${to.text}' measures ${labelOf(to.dimension)}, not ${labelOf(this.dimension)}${hint}`,
+      );
+    }
+    from.latest = conversion(from, to);
+    return from.latest;
   }
 
   /** The other's number in this unit, when it may be added to this. */
   #addend(other: AnyQuantity, verb: string): number {
     if (this.dimension.kind !== "temperature") return this.#sameKind(other, verb);
     const { key, kind } = assertQuantity(other).dimension;
-    if (key !== this.#unit.key) this.#mismatch(other, verb);
+    if (key !== this.dimension.key) this.#mismatch(other, verb);
     if (kind === "temperature") {
-      throw new QuantityError(
+      fail(
         "TEMPERATURE_POINT",
         `cannot ${verb} two temperature points, ${this} and ${other}: write the second as a difference, such as Δ10 K`,
-        { given: String(other) },
       );
     }
-    const step = unitOf(this.#unit.text.endsWith("F") ? "Δ°F" : "ΔK");
-    const { n, d } = conversion(unitOf(other.unit), step);
+    const { n, d } = conversion(unitOf(other.unit), unitOf(`Δ${this.unit.replace("deg", "°")}`));
     return (other.value * n) / d;
   }
 
   #sameKind(other: AnyQuantity, verb: string): number {
     const { key, kind } = assertQuantity(other).dimension;
-    if (key !== this.#unit.key || kind !== this.dimension.kind) this.#mismatch(other, verb);
-    if (other.unit === this.#unit.text) return other.value;
-    const { n, c, d } = conversion(unitOf(other.unit), this.#unit);
+    if (key !== this.dimension.key || kind !== this.dimension.kind) this.#mismatch(other, verb);
+    if (other.unit === this.unit) return other.value;
+    const { n, c, d } = conversion(unitIn(other), this.#unit);
     return (other.value * n + c) / d;
   }
 
-  #scaled(factor: number, value = this.value * factor): Value {
-    if (!Number.isFinite(factor)) {
-      throw new QuantityError(
-        "NOT_FINITE",
-        `${this} cannot be multiplied or divided by a number that is not finite`,
-        {},
-      );
-    }
-    if (this.dimension.kind === "temperature") this.#point();
-    return new Value(value, this.#unit, this.dimension.kind);
+  #scaled(factor: number, value: number): Value {
+    if (!Number.isFinite(factor)) fail("NOT_FINITE", `${this} cannot be multiplied or divided by ${factor}`);
+    this.#noPoint();
+    return this.#like(value);
   }
 
   #product(other: AnyQuantity, sign: 1 | -1): Value {
-    const { key, kind } = assertQuantity(other).dimension;
-    if (this.dimension.kind === "temperature" || kind === "temperature") this.#point();
-    const { unit, scale } = productUnit(this.#unit, unitOf(other.unit), sign);
+    this.#noPoint();
+    if (assertQuantity(other).dimension.kind === "temperature") noPoint();
+    const { unit, scale } = productUnit(this.#unit, unitIn(other), sign);
     const value = (sign === 1 ? this.value * other.value : this.value / other.value) * scale;
-    return new Value(value, unit, this.#kindOfProduct(key, kind, sign));
+    return new Value(value, unit, kindOfProduct(this.dimension, other.dimension, sign));
   }
 
-  #kindOfProduct(key: string, kind: string, sign: 1 | -1): string {
-    if (key === NO_DIMENSION && kind === "") return this.dimension.kind;
-    if (sign === 1) return this.#unit.key === NO_DIMENSION && this.dimension.kind === "" ? kind : "";
-    const id = `${this.#unit.key}|${this.dimension.kind}/${key}|${kind}`;
-    return Object.hasOwn(quotientKinds, id) ? quotientKinds[id as keyof typeof quotientKinds] : "";
-  }
-
-  #point(): never {
-    throw new QuantityError(
-      "TEMPERATURE_POINT",
-      'a temperature point cannot be multiplied or divided: use a difference (Δ10 K), or its number in kelvin (.in("K"))',
-      {},
-    );
-  }
-
-  #refuse(target: Unit): never {
-    const given = labelOf(target.key, target.kind);
-    const own = labelOf(this.#unit.key, this.dimension.kind);
-    const code = target.key === this.#unit.key ? "WRONG_KIND" : "WRONG_DIMENSION";
-    const hint = this.#hint(target);
-    throw new QuantityError(code, `'${target.text}' measures ${given}, not ${own}${hint}`, {
-      unit: target.text,
-      given,
-      expected: own,
-    });
-  }
-
-  #hint(target: Unit): string {
-    if (target.key === this.#unit.key)
-      return target.kind === "temperature" ? "" : `; state it with .as("${labelFor(target)}")`;
-    const reciprocal = target.exponents.every((e, i) => e === -(this.#unit.exponents[i] as number));
-    return reciprocal ? "; use .inverse() first" : "";
+  #noPoint(): void {
+    if (this.dimension.kind === "temperature") noPoint();
   }
 
   #mismatch(other: AnyQuantity, verb: string): never {
-    const given = labelOf(other.dimension.key, other.dimension.kind);
-    const own = labelOf(this.#unit.key, this.dimension.kind);
-    const code = other.dimension.key === this.#unit.key ? "WRONG_KIND" : "WRONG_DIMENSION";
-    throw new QuantityError(code, `cannot ${verb} ${given} and ${own}: ${this} and ${other}`, { given, expected: own });
+    const given = other.dimension;
+    return mismatch(
+      given,
+      this.dimension,
+      `cannot ${verb} ${labelOf(given)} and ${labelOf(this.dimension)}: ${this} and ${other}`,
+    );
+  }
+
+  static unitIn(thing: AnyQuantity): Unit | undefined {
+    return #unit in thing ? (thing as unknown as Value).#unit : undefined;
   }
 }
 
-function labelFor(unit: Unit): string {
-  const names = statedKinds[unit.key as keyof typeof statedKinds] as Readonly<Record<string, string>> | undefined;
-  return Object.entries(names ?? {}).find(([, kind]) => kind === unit.kind)?.[0] ?? unit.kind;
+/** The unit of a quantity; that of another copy of the package is read again from its text. */
+function unitIn(thing: AnyQuantity): Unit {
+  return Value.unitIn(thing) ?? unitOf(thing.unit);
+}
+
+function kindOfProduct(a: Dimension, b: Dimension, sign: 1 | -1): string {
+  if (b.key === NO_DIMENSION && b.kind === "") return a.kind;
+  if (sign === 1) return a.key === NO_DIMENSION && a.kind === "" ? b.kind : "";
+  const id = `${labelOf(a)}/${labelOf(b)}`;
+  return Object.hasOwn(quotients, id) ? quotients[id as keyof typeof quotients] : "";
+}
+
+function mismatch(given: Dimension, expected: Dimension, message: string): never {
+  const code = given.key === expected.key ? "WRONG_KIND" : "WRONG_DIMENSION";
+  return fail(code, message, { given: labelOf(given), expected: labelOf(expected) });
+}
+
+function noPoint(): never {
+  return fail(
+    "TEMPERATURE_POINT",
+    'a temperature point cannot be multiplied or divided: use a difference (Δ10 K), or its number in kelvin (.in("K"))',
+  );
 }
 
 function withUnit(number: string, unit: string): string {
-  if (unit === "1") return number;
-  return unit === "°" ? `${number}°` : `${number} ${unit}`;
-}
-
-function kindOf(other: AnyQuantity): string {
-  return assertQuantity(other).dimension.kind;
-}
-
-/** Number of a quantity of any copy of the package in a unit of its own dimension. */
-function inUnit(other: { readonly value: number; readonly unit: string }, unit: string): number {
-  const { n, c, d } = conversion(unitOf(other.unit), unitOf(unit));
-  return (other.value * n + c) / d;
+  return unit === "1" ? number : number + (unit === "°" ? "" : " ") + unit;
 }
 
 /**
@@ -264,7 +240,7 @@ export function isQuantity(thing: unknown): thing is AnyQuantity {
 
 function assertQuantity(thing: AnyQuantity): AnyQuantity {
   if (isQuantity(thing)) return thing;
-  throw new QuantityError("NOT_A_QUANTITY", `expected a quantity such as q("3 kg"): got ${describe(thing)}`, {});
+  return fail("NOT_A_QUANTITY", `expected a quantity such as q("3 kg"): got ${describe(thing)}`);
 }
 
 /** @internal */

@@ -1,15 +1,15 @@
 import type { Dimension, DimensionOf } from "../dimension/dimension.js";
 import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
-import type { KindInText } from "../dimension/kind.js";
-import type { LabelOf } from "../dimension/names.js";
-import type { unitTable } from "./table.js";
+import type { KindInText, LabelOf, OwnUnits } from "../dimension/table.js";
+import type { UnitKeys } from "./table.js";
 
 /**
  * The grammar of unit texts in the type system, the twin of `grammar.ts`. It reads one character at a time into the key
  * of the dimension; a text that starts with "!" is the sentence that the person should read.
  */
 
-type Table = typeof unitTable;
+/** No units of one's own. */
+type NoOwn = Readonly<Record<never, never>>;
 type One = "m0 kg0 s0 A0 K0";
 
 interface OneLess {
@@ -58,14 +58,16 @@ type SplitPower<T extends string> = T extends `${infer U}^${infer N}`
           ? [U, N]
           : [T, "1"];
 
-type TokenKey<T extends string> = T extends keyof Table
-  ? Table[T]["key"]
+type TokenKey<T extends string, Own extends OwnUnits> = T extends keyof UnitKeys
+  ? UnitKeys[T]
   : T extends `${number}`
     ? One
     : SplitPower<T> extends [infer U extends string, infer N extends string]
-      ? U extends keyof Table
-        ? Raised<Table[U]["key"], N>
-        : `!unknown unit '${U}'`
+      ? U extends keyof UnitKeys
+        ? Raised<UnitKeys[U], N>
+        : U extends keyof Own
+          ? Raised<UnitKey<UnitText<Own[U]>>, N>
+          : `!unknown unit '${U}'`
       : never;
 
 type Apply<Sofar extends string, Op extends "*" | "/", K extends string> = Sofar extends `!${string}`
@@ -76,32 +78,32 @@ type Apply<Sofar extends string, Op extends "*" | "/", K extends string> = Sofar
       ? KeyProduct<Sofar, KeyReciprocal<K>>
       : KeyProduct<Sofar, K>;
 
-type Finish<Sofar extends string, Op extends "*" | "/", Token extends string> = Token extends ""
+type Finish<Sofar extends string, Op extends "*" | "/", Token extends string, Own extends OwnUnits> = Token extends ""
   ? Sofar
-  : Apply<Sofar, Op, TokenKey<Token>>;
+  : Apply<Sofar, Op, TokenKey<Token, Own>>;
 
 /** After a closing parenthesis: an optional power, then the rest joins what stood before the opening one. */
-type Close<Inner extends string, Rest extends string, Stack> = Rest extends
+type Close<Inner extends string, Rest extends string, Stack, Own extends OwnUnits> = Rest extends
   | `^-${infer N extends Digit | "1"}${infer R}`
   | `-${infer N extends Digit | "1"}${infer R}`
-  ? Join<Inner, `-${N}`, R, Stack>
+  ? Join<Inner, `-${N}`, R, Stack, Own>
   : Rest extends `^${infer N extends Digit | "1"}${infer R}`
-    ? Join<Inner, N, R, Stack>
+    ? Join<Inner, N, R, Stack, Own>
     : Rest extends `⁻${infer N extends keyof Superscripts}${infer R}`
-      ? Join<Inner, `-${Superscripts[N]}`, R, Stack>
+      ? Join<Inner, `-${Superscripts[N]}`, R, Stack, Own>
       : Rest extends `${infer N extends keyof Superscripts}${infer R}`
-        ? Join<Inner, Superscripts[N], R, Stack>
+        ? Join<Inner, Superscripts[N], R, Stack, Own>
         : Rest extends `${infer N extends Digit}${infer R}`
-          ? Join<Inner, N, R, Stack>
-          : Join<Inner, "1", Rest, Stack>;
+          ? Join<Inner, N, R, Stack, Own>
+          : Join<Inner, "1", Rest, Stack, Own>;
 
-type Join<Inner extends string, N extends string, Rest extends string, Stack> = Stack extends [
+type Join<Inner extends string, N extends string, Rest extends string, Stack, Own extends OwnUnits> = Stack extends [
   infer Sofar extends string,
   infer Op extends "*" | "/",
   infer Slash extends boolean,
   infer Outer,
 ]
-  ? Scan<Rest, "", Apply<Sofar, Op, Inner extends `!${string}` ? Inner : Raised<Inner, N>>, Op, Slash, Outer>
+  ? Scan<Rest, "", Apply<Sofar, Op, Inner extends `!${string}` ? Inner : Raised<Inner, N>>, Op, Slash, Outer, Own>
   : "!a ')' without '('";
 
 type Scan<
@@ -111,17 +113,18 @@ type Scan<
   Op extends "*" | "/",
   Slash extends boolean,
   Stack,
+  Own extends OwnUnits,
 > = S extends `${infer C}${infer R}`
   ? C extends "/"
     ? Slash extends true
       ? "!a second '/' needs parentheses"
-      : Scan<R, "", Finish<Sofar, Op, Token>, "/", true, Stack>
+      : Scan<R, "", Finish<Sofar, Op, Token, Own>, "/", true, Stack, Own>
     : C extends "·" | "*" | "⋅" | " " | "\u00a0" | "\u202f"
-      ? Scan<R, "", Finish<Sofar, Op, Token>, Op, Slash, Stack>
+      ? Scan<R, "", Finish<Sofar, Op, Token, Own>, Op, Slash, Stack, Own>
       : C extends "("
-        ? Scan<R, "", One, "*", false, [Sofar, Op, Slash, Stack]>
+        ? Scan<R, "", One, "*", false, [Sofar, Op, Slash, Stack], Own>
         : C extends ")"
-          ? Close<Finish<Sofar, Op, Token>, R, Stack>
+          ? Close<Finish<Sofar, Op, Token, Own>, R, Stack, Own>
           : C extends keyof Superscripts
             ? Scan<
                 R,
@@ -129,45 +132,46 @@ type Scan<
                 Sofar,
                 Op,
                 Slash,
-                Stack
+                Stack,
+                Own
               >
-            : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack>
+            : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack, Own>
   : Stack extends []
-    ? Finish<Sofar, Op, Token>
+    ? Finish<Sofar, Op, Token, Own>
     : "!a ')' is missing";
 
-/** @internal Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
-type UnitKey<S extends string> = S extends keyof Table
-  ? Table[S]["key"]
+/** Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
+type UnitKey<S extends string, Own extends OwnUnits = NoOwn> = S extends keyof UnitKeys
+  ? UnitKeys[S]
   : string extends S
     ? string
-    : Scan<S, "", One, "*", false, []>;
+    : Scan<S, "", One, "*", false, [], Own>;
 
 /** The dimension that a unit text measures; unknown for a text that is not known at compile time. */
-export type UnitDimension<S extends string> = string extends S
+export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> = string extends S
   ? Dimension
-  : UnitKey<S> extends infer K extends string
-    ? DimensionOf<K, KindInText<S, K>>
+  : UnitKey<S, Own> extends infer K extends string
+    ? DimensionOf<K, KindInText<S, K, Own>>
     : never;
 
 /** The text itself when it is a unit, otherwise the sentence that says why not. */
-export type AnyUnit<S extends string> = string extends S
+export type AnyUnit<S extends string, Own extends OwnUnits = NoOwn> = string extends S
   ? S
-  : UnitKey<S> extends `!${infer Message}`
+  : UnitKey<S, Own> extends `!${infer Message}`
     ? `⚠ ${Message}`
     : S;
 
 /** The text itself when it is a unit of D, otherwise the sentence that says why not. */
-export type UnitOf<S extends string, D extends Dimension> = string extends S
+export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits = NoOwn> = string extends S
   ? S
   : string extends D["key"]
     ? S
-    : UnitKey<S> extends infer K extends string
+    : UnitKey<S, Own> extends infer K extends string
       ? K extends `!${infer Message}`
         ? `⚠ ${Message}`
-        : [K, KindInText<S, K>] extends [D["key"], D["kind"]]
+        : [K, KindInText<S, K, Own>] extends [D["key"], D["kind"]]
           ? S
-          : `⚠ '${S}' measures ${LabelOf<K, KindInText<S, K>>}, not ${LabelOf<D["key"], D["kind"]>}`
+          : `⚠ '${S}' measures ${LabelOf<K, KindInText<S, K, Own>>}, not ${LabelOf<D["key"], D["kind"]>}`
       : never;
 
 type NumberCharacter =
@@ -190,10 +194,10 @@ export type UnitText<S extends string> = string extends S
       : "1";
 
 /** The literal itself when number and unit can be read, otherwise the sentence that says why not. */
-export type QuantityLiteral<S extends string> = string extends S
+export type QuantityLiteral<S extends string, Own extends OwnUnits = NoOwn> = string extends S
   ? S
   : UnitText<S> extends S
     ? `⚠ '${S}' does not start with a number`
-    : UnitKey<UnitText<S>> extends `!${infer Message}`
+    : UnitKey<UnitText<S>, Own> extends `!${infer Message}`
       ? `⚠ ${Message}`
       : S;

@@ -10,7 +10,8 @@ export const ONE: Rational = { n: 1n, d: 1n, pi: 0 };
 /** @internal */
 export const PI: Rational = { n: 1n, d: 1n, pi: 1 };
 
-function gcd(a: bigint, b: bigint): bigint {
+/** @internal Greatest common divisor, not negative. */
+export function gcd(a: bigint, b: bigint): bigint {
   while (b !== 0n) [a, b] = [b, a % b];
   return a < 0n ? -a : a;
 }

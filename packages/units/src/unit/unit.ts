@@ -1,28 +1,37 @@
 import type { Dimension } from "../dimension/dimension.js";
 import { type Exponents, keyOf } from "../dimension/key.js";
-import { kindInText } from "../dimension/kind.js";
+import { kindInText } from "../dimension/table.js";
 import { QuantityError } from "../quantity/errors.js";
-import { combine, type ParsedUnit, parseUnit } from "./grammar.js";
-import { decimal, divide, multiply, ONE, power, type Rational, rational, subtract, toNumber } from "./rational.js";
-import { type UnitDefinition, type UnitSymbol, unitTable } from "./table.js";
+import { combine, type ParsedUnit, parseUnit, SUPERSCRIPTS } from "./grammar.js";
+import { decimal, divide, gcd, multiply, ONE, power, type Rational, rational, subtract, toNumber } from "./rational.js";
+import { unitTable } from "./table.js";
 
 /** @internal A unit that was read: what it is called, what it measures, and its exact worth in SI base units. */
 export interface Unit {
   readonly text: string;
-  readonly key: string;
+  readonly system: UnitSystem;
   readonly exponents: Exponents;
-  /** The kind that the text states. */
-  readonly kind: string;
+  /** The dimension, with the kind that the text states. */
   readonly dimension: Dimension;
   readonly parsed: ParsedUnit;
   readonly factor: Rational;
-  /** What must be added, in this unit, to count from absolute zero; undefined for everything but temperature scales. */
-  readonly zero: Rational | undefined;
+  /** What must be added, in this unit, to count from absolute zero; zero for everything but temperature scales. */
+  readonly zero: Rational;
   /** The conversion asked for last: most programs ask for the same one again, and comparing one text beats a look-up. */
   latest: Conversion | undefined;
   /** Conversions from this unit and products with it that were already worked out. */
   readonly conversions: Map<string, Conversion>;
   readonly products: Map<string, ProductUnit>;
+}
+
+/** @internal Units that belong together: the definitions, and what was already read of them. */
+export interface UnitSystem {
+  /** What each symbol is worth. */
+  readonly definitions: ReadonlyMap<string, string>;
+  /** The definitions that are not built in. */
+  readonly own: readonly (readonly [symbol: string, definition: string])[];
+  readonly units: Map<string, Unit>;
+  readonly worths: Map<string, Worth>;
 }
 
 /** @internal y = (x · n + c) / d, with whole numbers wherever doubles hold them, so that 12 in is exactly 1 ft. */
@@ -41,6 +50,24 @@ export interface ProductUnit {
   readonly scale: number;
 }
 
+interface Worth {
+  readonly exponents: Exponents;
+  readonly factor: Rational;
+  readonly zero: Rational;
+}
+
+const ZERO = rational(0n, 1n);
+const BASE = ["m", "kg", "s", "A", "K"];
+
+/** @internal The built-in units, and others beside them. */
+export function unitSystem(own: UnitSystem["own"]): UnitSystem {
+  const builtIn = Object.values(unitTable).flatMap((group) => Object.entries(group));
+  return { definitions: new Map([...builtIn, ...own]), own, units: new Map(), worths: new Map() };
+}
+
+/** @internal */
+export const builtIn: UnitSystem = /* @__PURE__ */ unitSystem([]);
+
 /** Texts may come from outside, so nothing that remembers them grows without bound. */
 const MOST_REMEMBERED = 2000;
 
@@ -50,82 +77,54 @@ function remember<T>(memory: Map<string, T>, key: string, value: T): T {
   return value;
 }
 
-const units = new Map<string, Unit>();
-
 /** @internal Reads a unit text, or finds it among those already read. */
-export function unitOf(text: string): Unit {
-  return units.get(text) ?? remember(units, text, readUnit(text));
+export function unitOf(text: string, system = builtIn): Unit {
+  return system.units.get(text) ?? remember(system.units, text, readUnit(text, system));
 }
 
-function readUnit(text: string): Unit {
-  if (typeof text !== "string") {
-    throw new QuantityError("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${String(text)}`, {});
+function readUnit(given: string, system: UnitSystem): Unit {
+  if (typeof given !== "string") {
+    throw new QuantityError("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${String(given)}`);
   }
-  const trimmed = text.trim();
+  const text = given.trim();
   // "5" and "100 km" would print as "5 100 km", which reads as something else.
-  if (/^\d/.test(trimmed) && !/^1\s*(\/|$)/.test(trimmed)) {
-    throw new QuantityError("UNIT_SYNTAX", `a unit cannot start with a number: got '${trimmed}'`, { unit: trimmed });
+  if (/^\d/.test(text) && !/^1\s*(\/|$)/.test(text)) {
+    throw new QuantityError("UNIT_SYNTAX", `a unit cannot start with a number: got '${text}'`);
   }
-  return compile(trimmed, parseUnit(trimmed));
+  const parsed = parseUnit(text, system.definitions);
+  const { exponents, factor } = worthOf(parsed, system);
+  const key = keyOf(exponents);
+  const dimension = Object.freeze({ key, kind: kindInText(text, key, system.own) });
+  const zero = system.definitions.has(text) && !text.startsWith("Δ") ? worthOfSymbol(text, system).zero : ZERO;
+  const memories = { latest: undefined, conversions: new Map(), products: new Map() };
+  return { text, system, exponents, dimension, parsed, factor, zero, ...memories };
 }
 
-interface Worth {
-  readonly exponents: Exponents;
-  readonly factor: Rational;
-}
-
-const baseExponents: Readonly<Partial<Record<UnitSymbol, Exponents>>> = {
-  m: [1, 0, 0, 0, 0],
-  kg: [0, 1, 0, 0, 0],
-  s: [0, 0, 1, 0, 0],
-  A: [0, 0, 0, 1, 0],
-  K: [0, 0, 0, 0, 1],
-};
-
-const worths = new Map<UnitSymbol, Worth>();
-
-function worthOfSymbol(symbol: UnitSymbol): Worth {
-  const known = worths.get(symbol);
+function worthOfSymbol(symbol: string, system: UnitSystem): Worth {
+  const known = system.worths.get(symbol);
   if (known !== undefined) return known;
-  const base = baseExponents[symbol];
-  const worth = base === undefined ? worthOf(parseUnit(unitTable[symbol].is)) : { exponents: base, factor: ONE };
-  worths.set(symbol, worth);
-  return worth;
+  const base = BASE.indexOf(symbol);
+  const [definition = "", zero] = (system.definitions.get(symbol) ?? "").split(" + ");
+  const worth =
+    base < 0
+      ? worthOf(parseUnit(definition, system.definitions), system)
+      : { exponents: BASE.map((_, i) => Number(i === base)) as unknown as Exponents, factor: ONE };
+  const whole = { ...worth, zero: zero === undefined ? ZERO : decimal(zero) };
+  system.worths.set(symbol, whole);
+  return whole;
 }
 
-function worthOf({ terms, scale }: ParsedUnit): Worth {
-  const sum: [number, number, number, number, number] = [0, 0, 0, 0, 0];
+function worthOf({ terms, scale }: ParsedUnit, system: UnitSystem): Omit<Worth, "zero"> {
+  let exponents: readonly number[] = BASE.map(() => 0);
   let factor = scale;
   for (const [symbol, exponent] of terms) {
     // "1" is the only symbol that would be worth itself
     if (symbol === "1") continue;
-    const worth = worthOfSymbol(symbol);
-    for (let i = 0; i < 5; i++) (sum[i] as number) += (worth.exponents[i] as number) * exponent;
+    const worth = worthOfSymbol(symbol, system);
+    exponents = exponents.map((sum, i) => sum + (worth.exponents[i] as number) * exponent);
     factor = multiply(factor, power(worth.factor, exponent));
   }
-  return { exponents: sum, factor };
-}
-
-function compile(text: string, parsed: ParsedUnit): Unit {
-  const { exponents, factor } = worthOf(parsed);
-  const key = keyOf(exponents);
-  const kind = kindInText(text, key);
-  const definition: UnitDefinition | undefined = Object.hasOwn(unitTable, text)
-    ? unitTable[text as UnitSymbol]
-    : undefined;
-  return {
-    text,
-    key,
-    exponents,
-    kind,
-    dimension: Object.freeze({ key, kind }),
-    parsed,
-    factor,
-    zero: definition?.zero === undefined ? undefined : decimal(definition.zero),
-    latest: undefined,
-    conversions: new Map(),
-    products: new Map(),
-  };
+  return { exponents: exponents as unknown as Exponents, factor };
 }
 
 /** @internal The conversion between two units of one dimension. */
@@ -133,55 +132,47 @@ export function conversion(from: Unit, to: Unit): Conversion {
   const known = from.conversions.get(to.text);
   if (known !== undefined) return known;
   const ratio = divide(from.factor, to.factor);
-  const zero = rational(0n, 1n);
-  const shift =
-    from.zero === undefined && to.zero === undefined
-      ? zero
-      : subtract(multiply(from.zero ?? zero, ratio), to.zero ?? zero);
+  const shift = subtract(multiply(from.zero, ratio), to.zero);
   return remember(from.conversions, to.text, exactly(ratio, shift, to));
 }
 
-function exactly(ratio: Rational, shift: Rational, { text: to, kind }: Unit): Conversion {
-  const d = (ratio.d * shift.d) / commonFactor(ratio.d, shift.d);
-  const n = (ratio.n * d) / ratio.d;
-  const c = (shift.n * d) / shift.d;
-  const largest = BigInt(Number.MAX_SAFE_INTEGER);
-  if (ratio.pi === 0 && n <= largest && d <= largest && c <= largest && -c <= largest) {
-    return { n: Number(n), c: Number(c), d: Number(d), to, kind };
-  }
-  return { n: toNumber(ratio), c: toNumber(shift), d: 1, to, kind };
-}
-
-function commonFactor(a: bigint, b: bigint): bigint {
-  while (b !== 0n) [a, b] = [b, a % b];
-  return a;
+function exactly(ratio: Rational, shift: Rational, { text: to, dimension: { kind } }: Unit): Conversion {
+  // Over one denominator: the product of the two, cut down again by rational().
+  const n = ratio.n * shift.d;
+  const c = shift.n * ratio.d;
+  const d = ratio.d * shift.d;
+  const common = gcd(gcd(n, c), d);
+  const whole = [n / common, c / common, d / common] as const;
+  const fits = ratio.pi === 0 && whole.every((each) => BigInt.asIntN(54, each) === each);
+  const [wholeN, wholeC, wholeD] = whole.map(Number) as [number, number, number];
+  return fits
+    ? { n: wholeN, c: wholeC, d: wholeD, to, kind }
+    : { n: toNumber(ratio), c: toNumber(shift), d: 1, to, kind };
 }
 
 /** @internal The unit of a × b or a / b, with equal symbols cancelled and nothing else changed. */
 export function productUnit(a: Unit, b: Unit, sign: 1 | -1): ProductUnit {
-  const id = sign === 1 ? `*${b.text}` : `/${b.text}`;
+  const id = sign + b.text;
   const known = a.products.get(id);
   if (known !== undefined) return known;
   const { terms, scale } = combine(a.parsed, b.parsed, sign);
-  return remember(a.products, id, { unit: unitOf(textOf(terms)), scale: toNumber(scale) });
+  const system = b.system === builtIn ? a.system : b.system;
+  return remember(a.products, id, { unit: unitOf(textOf(terms, system), system), scale: toNumber(scale) });
 }
 
-const SUPERSCRIPT = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-
-function textOf(terms: ParsedUnit["terms"]): string {
-  const above: string[] = [];
-  const below: string[] = [];
+function textOf(terms: ParsedUnit["terms"], system: UnitSystem): string {
   const [only] = terms;
-  // What is left of W/K × ΔK × 1/W is an interval, not a point on a scale.
-  if (terms.size === 1 && only?.[1] === 1 && unitTable[only[0]].key === unitTable.K.key) {
+  // What is left of W/K × K/W × ΔK is an interval, not a point on a scale.
+  if (terms.size === 1 && only?.[1] === 1 && worthOfSymbol(only[0], system).exponents[4] === 1) {
     return `Δ${only[0].replace("deg", "°")}`;
   }
-  for (const [symbol, exponent] of terms) {
-    if (symbol === "1") continue;
-    const size = Math.abs(exponent);
-    (exponent > 0 ? above : below).push(size === 1 ? symbol : symbol + SUPERSCRIPT.charAt(size));
-  }
-  if (below.length === 0) return above.join("·") || "1";
-  const denominator = below.length === 1 ? below[0] : `(${below.join("·")})`;
-  return `${above.join("·") || "1"}/${denominator}`;
+  const side = (sign: number): string[] =>
+    [...terms].flatMap(([symbol, exponent]) => {
+      const size = exponent * sign;
+      return size > 0 && symbol !== "1" ? [size === 1 ? symbol : symbol + SUPERSCRIPTS.charAt(size)] : [];
+    });
+  const above = side(1).join("·") || "1";
+  const below = side(-1);
+  if (below.length === 0) return above;
+  return `${above}/${below.length === 1 ? below[0] : `(${below.join("·")})`}`;
 }

@@ -101,7 +101,7 @@ export function relation<Inputs extends object, Result extends AnyQuantity | num
   const call = (given: Inputs): Result => {
     const value = finite(evaluate(read(given)));
     const unit = unitOf(result.unit);
-    return (result.unit === "1" ? value : makeQuantity(value, unit, unit.kind)) as Result;
+    return (result.unit === "1" ? value : makeQuantity(value, unit, unit.dimension.kind)) as Result;
   };
   const explain = (given: Inputs): Step => {
     const numbers = read(given);

@@ -1,19 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { quotientKinds, statedKinds } from "../../src/dimension/kind.js";
-import { labelOf } from "../../src/dimension/names.js";
+import { quotients } from "../../src/dimension/dimension.js";
+import { dimensions, kindNamed, labelOf, namesOf } from "../../src/dimension/table.js";
 import { q, quantity, unitSymbols } from "../../src/index.js";
-import { unitTable } from "../../src/unit/table.js";
 
 const source = readFileSync(new URL("../../src/dimension/names.ts", import.meta.url), "utf8");
-const kinds = readFileSync(new URL("../../src/dimension/kind.ts", import.meta.url), "utf8");
-
-/** The rules that find a kind in a unit's text: they are private, so they are read from the source. */
-const rulesForTexts = [...kinds.matchAll(/^ {2}"([^"]+)": \{ symbols: \[([^\]]+)\], kind: "([^"]+)" \}/gm)].map(
-  ([, key = "", symbols = "", kind = ""]) => ({ key, kind, symbols: symbols.replaceAll('"', "").split(", ") }),
-);
-
-const label = (id: string): string => labelOf(...(id.split("|") as [string, string]));
+const entries = Object.entries(dimensions) as [string, readonly [string, (readonly string[])?]][];
+const kindOf = (name: string, symbols: readonly string[] | undefined): string => (symbols === undefined ? "" : name);
 
 /** `Energy` -> `m2 kg1 s-2 A0 K0|`, from the interfaces. */
 const interfaces = new Map(
@@ -24,19 +17,18 @@ const interfaces = new Map(
 );
 
 describe("named dimensions", () => {
-  it("are the same in the interfaces, in the list by key, and in the labels", () => {
+  it("are the same in the interfaces, in the list by key, and in the table", () => {
     const listed = [...source.matchAll(/^ {2}"([^"]+\|[^"]*)": (\w+);$/gm)].map(([, id, name]) => [name, id]);
     expect(listed.length).toBeGreaterThan(30);
     expect(new Map(listed as [string, string][])).toEqual(interfaces);
-    const labelled = [...source.matchAll(/^ {2}"([^"]+\|[^"]*)": "[^"]+",$/gm)].map(([, id]) => id);
-    expect(labelled).toEqual([...interfaces.values()]);
+    const words = [...interfaces].map(([name, id]) => [name?.replaceAll(/\B([A-Z])/g, " $1").toLowerCase(), id]);
+    const tabled = entries.map(([name, [key, symbols]]) => [name, `${key}|${kindOf(name, symbols)}`]);
+    expect(new Map(tabled as [string, string][])).toEqual(new Map(words as [string, string][]));
   });
 
-  it("have one label each, made of the name, so that a message cannot mean two things", () => {
-    const labels = [...interfaces.values()].map(label);
-    expect(new Set(labels).size).toBe(labels.length);
-    const words = [...interfaces.keys()].map((name) => name?.replaceAll(/\B([A-Z])/g, " $1").toLowerCase());
-    expect(labels).toEqual(words);
+  it("have one label each, so that a message cannot mean two things", () => {
+    for (const [name, [key, symbols]] of entries) expect(labelOf({ key, kind: kindOf(name, symbols) })).toBe(name);
+    expect(labelOf({ key: "m9 kg0 s0 A0 K0", kind: "" })).toBe("the dimension m9 kg0 s0 A0 K0");
   });
 
   it("say their SI unit in their description, and it is of that dimension", () => {
@@ -50,29 +42,37 @@ describe("named dimensions", () => {
 });
 
 describe("kinds", () => {
-  it("are stated by texts, by quotients and by name, and the three agree on what exists", () => {
-    const named = new Set(interfaces.values());
-    const stated = Object.entries(statedKinds).flatMap(([key, names]) =>
-      Object.values(names).map((k) => `${key}|${k}`),
-    );
-    expect(stated.filter((id) => !named.has(id))).toEqual([]);
-    const inTexts = rulesForTexts.map(({ key, kind }) => `${key}|${kind}`);
-    expect(inTexts).toHaveLength(7);
-    expect(inTexts.filter((id) => !stated.includes(id))).toEqual([]);
-    const ofQuotients = Object.values(quotientKinds);
-    expect(ofQuotients.filter((kind) => !stated.some((id) => id.endsWith(`|${kind}`)))).toEqual([]);
+  const special = entries.filter(([, [, symbols]]) => symbols !== undefined);
+
+  it("share their dimension with one plain reading, or stand alone", () => {
+    expect(special.length).toBe(8);
+    for (const [, [key]] of special) {
+      expect(
+        entries.filter(([, [itsKey, symbols]]) => itsKey === key && symbols === undefined).length,
+      ).toBeLessThanOrEqual(1);
+      expect(special.filter(([, [itsKey]]) => itsKey === key)).toHaveLength(1);
+    }
   });
 
-  it("have as their name under `as` what their label says", () => {
-    for (const [key, names] of Object.entries(statedKinds)) {
-      for (const [name, kind] of Object.entries(names)) expect(labelOf(key, kind)).toBe(name);
+  it("are stated by name only for their own dimension", () => {
+    expect(kindNamed("torque", "m2 kg1 s-2 A0 K0")).toBe("torque");
+    expect(kindNamed("energy", "m2 kg1 s-2 A0 K0")).toBe("");
+    expect(kindNamed("torque", "m1 kg1 s-2 A0 K0")).toBeUndefined();
+    expect(kindNamed("constructor", "m1 kg1 s-2 A0 K0")).toBeUndefined();
+    expect(namesOf("m1 kg1 s-2 A0 K0")).toEqual(["force", "energy per distance"]);
+  });
+
+  it("are what the quotients name", () => {
+    for (const [sides, kind] of Object.entries(quotients)) {
+      expect(special.map(([name]) => name)).toContain(kind);
+      for (const side of sides.split("/")) expect(Object.keys(dimensions)).toContain(side);
     }
   });
 
   it("are recognised by symbols that are units of the table", () => {
-    const symbols = rulesForTexts.flatMap((rule) => rule.symbols);
+    const symbols = special.flatMap(([, [, texts]]) => texts ?? []);
     expect(symbols.length).toBeGreaterThan(20);
-    expect(symbols.filter((symbol) => !Object.hasOwn(unitTable, symbol))).toEqual([]);
+    expect(symbols.filter((symbol) => !(unitSymbols as readonly string[]).includes(symbol))).toEqual([]);
   });
 
   /** A kind is found by looking for "J" or "W" in a text; a unit that merely contains the letter must not set it off. */

@@ -1,0 +1,34 @@
+import { labelOf } from "../dimension/table.js";
+import type { AnyUnit, UnitDimension } from "../unit/literal.js";
+import { unitOf } from "../unit/unit.js";
+import { fail } from "./errors.js";
+import type { Quantity, QuantityJSON } from "./quantity.js";
+import { describe, makeQuantity } from "./value.js";
+
+/**
+ * A quantity from its JSON form.
+ *
+ * @param json - what `toJSON` gave, or anything: it is checked
+ * @param like - any unit of the dimension wanted, such as `"kg"`
+ * @throws QuantityError `BAD_JSON`, `WRONG_DIMENSION`, `WRONG_KIND`, `NOT_FINITE`, `UNIT_SYNTAX`, `UNKNOWN_UNIT`
+ * @example
+ * quantityFromJSON(JSON.parse('{"value":2.61,"unit":"t","kind":""}'), "kg").in("kg"); // 2610
+ */
+export function quantityFromJSON<const S extends string>(json: unknown, like: AnyUnit<S>): Quantity<UnitDimension<S>> {
+  const { value, unit, kind } = (typeof json === "object" && json !== null ? json : {}) as Partial<QuantityJSON>;
+  if (typeof value !== "number" || typeof unit !== "string" || typeof kind !== "string") {
+    fail("BAD_JSON", `expected {"value": number, "unit": text, "kind": text}: got ${describe(json)}`);
+  }
+  const read = unitOf(unit);
+  const { key } = read.dimension;
+  const wanted = unitOf(like).dimension;
+  if (key !== wanted.key || kind !== wanted.kind) {
+    const given = labelOf({ key, kind });
+    const expected = labelOf(wanted);
+    fail(key === wanted.key ? "WRONG_KIND" : "WRONG_DIMENSION", `the JSON holds ${given}: expected ${expected}`, {
+      given,
+      expected,
+    });
+  }
+  return makeQuantity(value, read, kind);
+}

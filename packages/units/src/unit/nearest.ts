@@ -1,0 +1,33 @@
+/**
+ * The known words nearest to a misspelt one, nearest first; empty when nothing is near.
+ *
+ * @param word - what was given
+ * @param known - what would have been understood
+ * @example
+ * nearest("dragCoeficient", ["dragCoefficient", "frontalArea"]); // ["dragCoefficient"]
+ */
+export function nearest(word: string, known: Iterable<string>): string[] {
+  const short = word.slice(0, 40).toLowerCase();
+  const limit = Math.max(1, Math.floor(short.length / 3));
+  return [...known]
+    .map((candidate) => ({ candidate, distance: editDistance(short, candidate.toLowerCase()) }))
+    .filter(({ distance }) => distance <= limit)
+    .sort((a, b) => a.distance - b.distance)
+    .map(({ candidate }) => candidate);
+}
+
+/** Insertions, deletions, substitutions and swaps of neighbours, one each (optimal string alignment). */
+function editDistance(a: string, b: string): number {
+  let before: number[] = [];
+  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const substitution = previous[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? before[j - 2]! + 1 : Infinity;
+      row.push(Math.min(previous[j]! + 1, row[j - 1]! + 1, substitution, swap));
+    }
+    [before, previous] = [previous, row];
+  }
+  return previous[b.length]!;
+}
