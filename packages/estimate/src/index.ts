@@ -48,25 +48,25 @@ export { quantileOfSorted, type Spread } from "./propagate/spread.js";
 export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
 export {
+  type AlwaysReached,
   type LimitShare,
   type NotReached,
   type Reached,
+  type Sense,
   type Solution,
   type SolveForOptions,
   solveFor,
 } from "./solve/solve-for.js";
 export type { Condition } from "./vehicle/condition.js";
-export {
-  type ConditionEstimate,
-  type EvidenceLine,
-  estimateVehicle,
-  type MassLimit,
-  type PackTarget,
-  type RangeTarget,
-  type Study,
-  type VehicleDrivetrain,
-  type VehicleEstimate,
-  type VehicleMasses,
-  type VehicleOptions,
-  type VehiclePack,
-} from "./vehicle/estimate-vehicle.js";
+export type {
+  ConditionEstimate,
+  EvidenceLine,
+  MassLimit,
+  PackTarget,
+  RangeTarget,
+  Study,
+  VehicleEstimate,
+  VehicleMasses,
+} from "./vehicle/estimate.js";
+export { estimateVehicle } from "./vehicle/estimate-vehicle.js";
+export type { VehicleBase, VehicleDrivetrain, VehicleOptions, VehiclePack } from "./vehicle/options.js";

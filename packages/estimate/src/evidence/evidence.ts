@@ -1,4 +1,13 @@
-import { type AnyQuantity, InputError, isQuantity, type NumberRule, nearest, readNumber } from "@tarewatt/units";
+import {
+  type AnyQuantity,
+  InputError,
+  isQuantity,
+  type NumberRule,
+  nearest,
+  readNumber,
+  readOptions,
+} from "@tarewatt/units";
+import { REACH, reachWithin } from "./quantile.js";
 
 /** How far a piece of evidence can be trusted, from the best to the least. */
 export type Grade = "measured" | "certified" | "announced" | "reported" | "derived" | "assumed";
@@ -18,11 +27,16 @@ export interface Provenance {
 export interface ExactValue<T> extends Provenance {
   /** The value. */
   readonly value: T;
+  /** Not here: a quantity, which has a unit, is a value by itself. */
+  readonly unit?: never;
 }
 
 /**
  * A value known within a range: one time in ten it is below `low`, one time in ten above `high`, and as often below
  * `likely` as above it (its 10th, 90th and 50th percentiles).
+ *
+ * The tails beyond `low` and `high` end at 1.81 times their distance from `likely`, or at the limit of what makes sense for
+ * the input (a fraction ends at 1) when that comes first.
  */
 export interface LowLikelyHigh<T> extends Provenance {
   /** 10th percentile. */
@@ -45,6 +59,8 @@ export interface EvidenceRead {
   readonly low: number;
   readonly likely: number;
   readonly high: number;
+  /** Where the tails end, in half-widths from `likely`; see `quantile.ts`. */
+  readonly reach: readonly [below: number, above: number];
   readonly grade: Grade;
   readonly source: string;
 }
@@ -62,11 +78,24 @@ export interface EvidenceRead {
 export function around<T extends AnyQuantity | number>(
   likely: T,
   share: number,
+  provenance?: Provenance,
+): LowLikelyHigh<T extends number ? number : T>;
+export function around(
+  likely: AnyQuantity | number,
+  share: number,
   provenance: Provenance = {},
-): LowLikelyHigh<T> {
+): LowLikelyHigh<AnyQuantity | number> {
+  if (typeof likely === "number" ? !Number.isFinite(likely) : !isQuantity(likely)) {
+    throw new InputError(
+      "NOT_A_QUANTITY",
+      `around needs a quantity such as q("3.10 m²"), or a finite number: got ${String(likely)}`,
+      {},
+    );
+  }
+  readOptions("the provenance", provenance, {}, ["grade?", "source?"]);
   const width = readNumber("share", share, { unit: "1", atLeast: 0, atMost: 1 });
-  const scaled = (factor: number): T =>
-    (typeof likely === "number" ? likely * factor : (likely as unknown as Scalable).times(factor)) as T;
+  const scaled = (factor: number): AnyQuantity | number =>
+    typeof likely === "number" ? likely * factor : (likely as unknown as Scalable).times(factor);
   const [a, b] = [scaled(1 - width), scaled(1 + width)];
   const negative = (typeof likely === "number" ? likely : likely.value) < 0;
   return { low: negative ? b : a, likely, high: negative ? a : b, ...provenance };
@@ -118,11 +147,11 @@ export function readEvidence(name: string, given: unknown, rule: NumberRule): Ev
       { name },
     );
   }
-  return { low, likely, high, ...provenance };
+  return { low, likely, high, reach: reachWithin({ low, likely, high }, rule), ...provenance };
 }
 
 function exact(value: number, { grade = "assumed", source = "" }: Provenance): EvidenceRead {
-  return { low: value, likely: value, high: value, grade, source };
+  return { low: value, likely: value, high: value, reach: [REACH, REACH], grade, source };
 }
 
 function readProvenance(name: string, { grade, source }: Readonly<Record<string, unknown>>): Required<Provenance> {

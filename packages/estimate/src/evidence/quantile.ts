@@ -1,4 +1,4 @@
-import { InputError } from "@tarewatt/units";
+import type { NumberRule } from "@tarewatt/units";
 import type { EvidenceRead } from "./evidence.js";
 
 /**
@@ -7,34 +7,36 @@ import type { EvidenceRead } from "./evidence.js";
  * so that the same draws come out everywhere.
  *
  * From the median (mass ½ on each side) the density falls linearly to zero at a distance r, so the quantile below the
- * median is `likely − r·(1 − √(2u))`; the 10th percentile fixes r = (likely − low)/(1 − √0.2).
+ * median is `likely − r·(1 − √(2u))`; the 10th percentile fixes r = (likely − low)/(1 − √0.2). Where a limit of what makes sense
+ * comes first, the outermost tenth is drawn in to end there, and the three figures stay what they are.
  */
 
-const REACH = 1 / (1 - Math.sqrt(0.2));
+/** @internal Where an undisturbed tail ends, in half-widths: 1.81. */
+export const REACH = 1 / (1 - Math.sqrt(0.2));
 
 /** @internal The value below which a share u of the distribution lies, 0 ≤ u ≤ 1. */
-export function quantileOf({ low, likely, high }: EvidenceRead, u: number): number {
+export function quantileOf(
+  { low, likely, high, reach: [below, above] }: Omit<EvidenceRead, "grade" | "source">,
+  u: number,
+): number {
   return u < 0.5
-    ? likely - (likely - low) * REACH * (1 - Math.sqrt(2 * u))
-    : likely + (high - likely) * REACH * (1 - Math.sqrt(2 * (1 - u)));
+    ? likely - (likely - low) * halfWidths(2 * u, below)
+    : likely + (high - likely) * halfWidths(2 * (1 - u), above);
 }
 
-/** @internal Refuses evidence whose tails leave the range in which the input makes sense. */
-export function checkReach(
-  name: string,
-  evidence: EvidenceRead,
-  { unit, atLeast, above, atMost }: { unit: string; atLeast?: number; above?: number; atMost?: number },
-): void {
-  const smallest = quantileOf(evidence, 0);
-  const largest = quantileOf(evidence, 1);
-  const tooLow = (atLeast !== undefined && smallest < atLeast) || (above !== undefined && smallest <= above);
-  if (!tooLow && (atMost === undefined || largest <= atMost)) return;
-  const [end, limit] = tooLow ? [smallest, atLeast ?? above] : [largest, atMost];
-  const suffix = unit === "1" ? "" : ` ${unit}`;
-  throw new InputError(
-    "OUT_OF_RANGE",
-    `${name}: with low ${evidence.low}, likely ${evidence.likely} and high ${evidence.high}${suffix} the tail reaches ` +
-      `${Number(end.toPrecision(3))}${suffix}, beyond the limit of ${limit}${suffix}; bring ${tooLow ? "low" : "high"} closer to likely`,
-    { name, end, limit },
-  );
+/** Distance from the median, in half-widths, of the point that a share v of its side lies beyond. */
+function halfWidths(v: number, reach: number): number {
+  const distance = REACH * (1 - Math.sqrt(v));
+  return distance <= 1 ? distance : 1 + ((distance - 1) * (reach - 1)) / (REACH - 1);
+}
+
+/** @internal Where the tails end, in half-widths, so that they stay within the rule. */
+export function reachWithin(
+  { low, likely, high }: { readonly low: number; readonly likely: number; readonly high: number },
+  { atLeast, above, atMost }: NumberRule,
+): readonly [below: number, above: number] {
+  const floor = Math.max(atLeast ?? Number.NEGATIVE_INFINITY, above ?? Number.NEGATIVE_INFINITY);
+  const within = (room: number, halfWidth: number): number =>
+    halfWidth === 0 ? REACH : Math.min(REACH, room / halfWidth);
+  return [within(likely - floor, likely - low), within((atMost ?? Number.POSITIVE_INFINITY) - likely, high - likely)];
 }

@@ -2,20 +2,20 @@ import { InputError, type Mass, type Quantity, quantity, readNumber, readOptions
 import type { LowLikelyHigh } from "../evidence/evidence.js";
 import { type Adjustment, type AdjustmentRead, readAdjustment } from "./adjustment.js";
 import { adjustedBaseMass, comparatorBaseMass } from "./relations.js";
-import { studentT90 } from "./student.js";
+import { spreadOf } from "./spread-of-base.js";
 
 /** A vehicle on sale whose masses are known. */
 export interface Comparator {
-  /** How it is called in the report. */
+  /** How it is called in the report; no two comparators share a name. */
   readonly name: string;
   /** Curb mass: ready to drive, without driver and load. For an EU mass in running order take 75 kg off first. */
   readonly curbMass: Quantity<Mass>;
   /** Mass of its whole pack, housing included. */
   readonly packMass: Quantity<Mass>;
   /** What the vehicle to be estimated has more or less than this comparator. */
-  readonly adjustments?: readonly Adjustment[];
+  readonly adjustments?: readonly Adjustment[] | undefined;
   /** Where its masses are from. */
-  readonly source?: string;
+  readonly source?: string | undefined;
 }
 
 /** What {@link baseMass} needs. */
@@ -23,12 +23,12 @@ export interface BaseMassOptions {
   /** One or more comparators. */
   readonly comparators: readonly Comparator[];
   /** Differences from all comparators alike. */
-  readonly adjustments?: readonly Adjustment[];
+  readonly adjustments?: readonly Adjustment[] | undefined;
   /**
    * Half-width of the scatter from vehicle to vehicle, as a share of the base mass, 0 to 1: its 10th and 90th percentiles
    * are that far away. Needed for a single comparator, whose scatter cannot be seen; otherwise the comparators' own is used.
    */
-  readonly scatter?: number;
+  readonly scatter?: number | undefined;
 }
 
 /** What one adjustment does to the base mass. */
@@ -77,7 +77,9 @@ export interface BaseMass {
   readonly adjustments: readonly AdjustmentEffect[];
   /** Half-width from likely to the 90th percentile that comes from the scatter between vehicles alone. */
   readonly scatter: Quantity<Mass>;
-  /** The steps, at likely values. */
+  /** What is doubtful; empty when nothing is. */
+  readonly warnings: readonly string[];
+  /** The steps, at likely values, from each comparator to the mean and its spread. */
   working(): Working;
 }
 
@@ -91,29 +93,27 @@ export interface BaseMass {
  *
  * @param options - comparators, adjustments and, for a single comparator, its scatter
  * @returns base mass with its spread, what each comparator says and what each adjustment does
- * @throws InputError `EMPTY`, `INCONSISTENT` when a pack is not lighter than its vehicle, `MISSING_OPTION` when a single comparator
- *   has no scatter, `NOT_VALID_HERE` when the spread would reach zero mass
+ * @throws InputError `EMPTY`, `INCONSISTENT` when a pack is not lighter than its vehicle or a name comes twice, `MISSING_OPTION`
+ *   when a single comparator has no scatter, `NOT_VALID_HERE` when the spread would reach zero mass
  * @example
  * baseMass({
  *   comparators: [
  *     { name: "van A (invented)", curbMass: q("2480 kg"), packMass: q("560 kg") },
  *     { name: "van B (invented)", curbMass: q("2390 kg"), packMass: q("520 kg"), adjustments: [{ reason: "second motor", mass: q("70 kg") }] },
  *   ],
- * }).mass.likely; // 1930 kg
+ * }).mass.likely.in("kg"); // 1930
  */
 export function baseMass(options: BaseMassOptions): BaseMass {
   readOptions("baseMass", options, {}, ["comparators", "adjustments?", "scatter?"]);
-  const { comparators, adjustments = [] } = options;
-  if (!Array.isArray(comparators) || comparators.length === 0) {
-    throw new InputError("EMPTY", "baseMass needs at least one comparator", {});
-  }
-  const read = comparators.map((comparator) => readComparator(comparator, adjustments));
-  const says = read.map(({ base, adjustments }) => base + sum(adjustments.map(({ likely }) => likely)));
-  const mean = sum(says) / says.length;
+  const shared = readList("adjustments", options.adjustments);
+  const read = readList("comparators", options.comparators).map((each) => readComparator(each as Comparator, shared));
+  if (read.length === 0) throw new InputError("EMPTY", "baseMass needs at least one comparator", {});
+  refuseRepeated(read.map(({ name }) => name));
+  const says = read.map(({ base, adjustment }) => base + adjustment);
   const effects = effectsByReason(read.map(({ adjustments }) => adjustments));
-  const scatter = scatterOf(says, mean, options.scatter);
-  const low = mean - Math.hypot(scatter, ...effects.map((effect) => effect.likely - effect.low));
-  const high = mean + Math.hypot(scatter, ...effects.map((effect) => effect.high - effect.likely));
+  const given = options.scatter === undefined ? undefined : readNumber("scatter", options.scatter, SHARE);
+  const spread = spreadOf(says, effects, given);
+  const { low, mean, high, scatter } = spread;
   if (!(low > 0)) {
     throw new InputError(
       "NOT_VALID_HERE",
@@ -121,67 +121,109 @@ export function baseMass(options: BaseMassOptions): BaseMass {
       { low, likely: mean, high },
     );
   }
-  const kg = (value: number): Quantity<Mass> => quantity(value, "kg");
-  return {
+  return Object.freeze({
     basis: "curb mass less pack mass",
-    mass: {
+    mass: Object.freeze({
       low: kg(low),
       likely: kg(mean),
       high: kg(high),
       grade: "derived",
-      source: `${comparators.length} comparator${comparators.length === 1 ? "" : "s"} and the stated adjustments`,
-    },
+      source: `${read.length} comparator${read.length === 1 ? "" : "s"} and the stated adjustments`,
+    }),
     referencePackMass: kg(sum(read.map(({ pack }) => pack)) / read.length),
-    comparators: read.map(({ given, curb, pack, base }, i) => ({
-      name: given.name,
-      curbMass: kg(curb),
-      packMass: kg(pack),
-      baseMass: kg(base),
-      adjustment: kg((says[i] as number) - base),
-      adjusted: kg(says[i] as number),
-      source: given.source ?? "",
-    })),
-    adjustments: effects.map(({ reason, low, likely, high, source }) => ({
-      reason,
-      low: kg(low),
-      likely: kg(likely),
-      high: kg(high),
-      source,
-    })),
+    comparators: Object.freeze(
+      read.map(({ name, curb, pack, base, adjustment, source }) =>
+        Object.freeze({
+          name,
+          curbMass: kg(curb),
+          packMass: kg(pack),
+          baseMass: kg(base),
+          adjustment: kg(adjustment),
+          adjusted: kg(base + adjustment),
+          source,
+        }),
+      ),
+    ),
+    adjustments: Object.freeze(
+      effects.map(({ reason, low, likely, high, source }) =>
+        Object.freeze({ reason, low: kg(low), likely: kg(likely), high: kg(high), source }),
+      ),
+    ),
     scatter: kg(scatter),
+    warnings: Object.freeze(given === undefined ? fewComparators(says.length, scatter / mean) : []),
     working: () => {
       const working: Working = [];
-      read.forEach(({ curb, pack, base, adjustments }) => {
+      for (const { curb, pack, base, adjustment } of read) {
         comparatorBaseMass.of({ curbMass: curb, packMass: pack }, working);
-        adjustedBaseMass.of({ baseMass: base, adjustment: sum(adjustments.map(({ likely }) => likely)) }, working);
-      });
+        adjustedBaseMass.of({ baseMass: base, adjustment }, working);
+      }
+      spreadOf(says, effects, given, working);
       return working;
     },
-  };
+  } as const);
 }
 
+const SHARE = { unit: "1", atLeast: 0, atMost: 1 } as const;
+
 interface ComparatorRead {
-  readonly given: Comparator;
+  readonly name: string;
+  readonly source: string;
   readonly curb: number;
   readonly pack: number;
   readonly base: number;
   readonly adjustments: readonly AdjustmentRead[];
+  /** Sum of the adjustments at their likely values. */
+  readonly adjustment: number;
 }
 
-function readComparator(given: Comparator, shared: readonly Adjustment[]): ComparatorRead {
+function readComparator(given: Comparator, shared: readonly unknown[]): ComparatorRead {
   readOptions("a comparator", given, {}, ["name", "curbMass", "packMass", "adjustments?", "source?"]);
-  const curb = readNumber(`curbMass of ${given.name}`, given.curbMass, { unit: "kg", above: 0 });
-  const pack = readNumber(`packMass of ${given.name}`, given.packMass, { unit: "kg", atLeast: 0 });
+  const { name, source = "" } = given;
+  if (typeof name !== "string" || typeof source !== "string") {
+    throw new InputError("WRONG_CHOICE", "name and source of a comparator must be texts", {});
+  }
+  const curb = readNumber(`curbMass of ${name}`, given.curbMass, { unit: "kg", above: 0 });
+  const pack = readNumber(`packMass of ${name}`, given.packMass, { unit: "kg", atLeast: 0 });
   if (pack >= curb) {
     throw new InputError(
       "INCONSISTENT",
-      `${given.name}: the pack (${given.packMass}) must be lighter than the vehicle (${given.curbMass})`,
+      `${name}: the pack (${given.packMass}) must be lighter than the vehicle (${given.curbMass})`,
       { curbMass: curb, packMass: pack },
     );
   }
   const masses = { "base mass": curb - pack, "curb mass": curb, "pack mass": pack };
-  const adjustments = [...(given.adjustments ?? []), ...shared].map((each) => readAdjustment(each, masses));
-  return { given, curb, pack, base: curb - pack, adjustments };
+  const own = readList(`adjustments of ${name}`, given.adjustments);
+  const adjustments = [...own, ...shared].map((each) => readAdjustment(each as Adjustment, masses));
+  const adjustment = sum(adjustments.map(({ likely }) => likely));
+  return { name, source, curb, pack, base: curb - pack, adjustments, adjustment };
+}
+
+function readList(name: string, given: unknown): readonly unknown[] {
+  if (given === undefined) return [];
+  if (Array.isArray(given)) return given;
+  throw new InputError("NOT_AN_OBJECT", `${name} must be a list, such as [{ ... }, { ... }]`, { name });
+}
+
+function refuseRepeated(names: readonly string[]): void {
+  const repeated = names.find((name, i) => names.indexOf(name) < i);
+  if (repeated === undefined) return;
+  throw new InputError("INCONSISTENT", `the comparator '${repeated}' is listed twice: it would count as two vehicles`, {
+    name: repeated,
+  });
+}
+
+/** Few vehicles can agree by chance. */
+function fewComparators(count: number, share: number): string[] {
+  const percent = Number((100 * share).toPrecision(2));
+  if (count === 2)
+    return [
+      `two comparators show little of the scatter between vehicles (± ${percent} % here): add one, or state scatter`,
+    ];
+  if (share < 0.02)
+    return [
+      `the ${count} comparators agree to ± ${percent} %, which so few may do by chance: consider stating scatter`,
+    ];
+  return [];
 }
 
 /** The mean effect over all comparators of the adjustments that share a reason. */
@@ -189,38 +231,22 @@ function effectsByReason(
   perComparator: readonly (readonly AdjustmentRead[])[],
 ): { reason: string; low: number; likely: number; high: number; source: string }[] {
   const effects = new Map<string, { low: number; likely: number; high: number; source: string }>();
-  for (const adjustment of perComparator.flat()) {
-    const { reason, source, grade } = adjustment;
-    const sofar = effects.get(reason) ?? {
-      low: 0,
-      likely: 0,
-      high: 0,
-      source: source === "" ? grade : `${source} (${grade})`,
-    };
+  for (const { reason, source, grade, low, likely, high } of perComparator.flat()) {
+    const stated = source === "" ? grade : `${source} (${grade})`;
+    const sofar = effects.get(reason) ?? { low: 0, likely: 0, high: 0, source: stated };
     const share = 1 / perComparator.length;
     effects.set(reason, {
       ...sofar,
-      low: sofar.low + adjustment.low * share,
-      likely: sofar.likely + adjustment.likely * share,
-      high: sofar.high + adjustment.high * share,
+      low: sofar.low + low * share,
+      likely: sofar.likely + likely * share,
+      high: sofar.high + high * share,
     });
   }
   return [...effects].map(([reason, effect]) => ({ reason, ...effect }));
 }
 
-/** Half-width, from the mean to the 90th percentile, for one more vehicle of the same kind. */
-function scatterOf(says: readonly number[], mean: number, given: number | undefined): number {
-  if (given !== undefined) return readNumber("scatter", given, { unit: "1", atLeast: 0, atMost: 1 }) * mean;
-  const n = says.length;
-  if (n === 1) {
-    throw new InputError(
-      "MISSING_OPTION",
-      "a single comparator shows no scatter between vehicles: state it, for example scatter: 0.05",
-      { option: "scatter" },
-    );
-  }
-  const deviation = Math.sqrt(sum(says.map((each) => (each - mean) ** 2)) / (n - 1));
-  return studentT90(n - 1) * deviation * Math.sqrt(1 + 1 / n);
+function kg(value: number): Quantity<Mass> {
+  return quantity(value, "kg");
 }
 
 function sum(numbers: readonly number[]): number {

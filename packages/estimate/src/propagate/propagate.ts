@@ -1,9 +1,8 @@
 import { InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
-import { type EvidenceRead, readEvidence } from "../evidence/evidence.js";
-import { checkReach, quantileOf } from "../evidence/quantile.js";
-import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
+import type { EvidenceFor, Model, ModelInput, ModelOutput, ValueIn } from "../model/model.js";
+import { attempt, entryOf, readModel } from "../model/read-model.js";
 import { quantileOfSorted, type Spread } from "./spread.js";
-import { uniforms } from "./uniform.js";
+import { drawer, likelyInputs, readAllEvidence, readStudy } from "./study.js";
 
 /** What {@link propagate} needs. */
 export interface PropagateOptions<
@@ -15,9 +14,9 @@ export interface PropagateOptions<
   /** What is known of each input. */
   readonly evidence: EvidenceFor<Inputs>;
   /** How many draws, 100 to 1,000,000; 10,000 when left out. */
-  readonly draws?: number;
+  readonly draws?: number | undefined;
   /** Whole number that chooses the draws; the same seed gives the same draws everywhere. 1 when left out. */
-  readonly seed?: number;
+  readonly seed?: number | undefined;
 }
 
 /** The outputs of a model under uncertain inputs. */
@@ -53,8 +52,8 @@ export interface Propagation<Outputs extends Readonly<Record<string, ModelOutput
  *
  * @param options - model, evidence, draws and seed
  * @returns spreads of every output
- * @throws InputError `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`, `INCONSISTENT`, and `NOT_VALID_HERE` when no draw gave a
- *   finite result
+ * @throws InputError `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`, `INCONSISTENT`, `WRONG_CHOICE` for what is no model, and
+ *   `NOT_VALID_HERE`, with the cause, when the likely inputs or all draws give no finite result
  * @example
  * propagate({ model: cubeMass, evidence: { edge: around(q("1 m"), 0.02), density: q("2700 kg/m³") } }).spread.mass.p90;
  */
@@ -63,133 +62,53 @@ export function propagate<
   Outputs extends Readonly<Record<string, ModelOutput>>,
 >(options: PropagateOptions<Inputs, Outputs>): Propagation<Outputs> {
   readOptions("propagate", options, {}, ["model", "evidence", "draws?", "seed?"]);
-  const { model, evidence } = options;
+  const model = readModel(options.model);
   const { draws, seed } = readStudy(options);
-  const read = readAllEvidence(model, evidence);
-  const names = Object.keys(model.outputs);
-  const columns = new Map(names.map((name) => [name, new Float64Array(draws)]));
+  const evidence = readAllEvidence(model, options.evidence);
+  const atLikely = attempt(model, likelyInputs(evidence));
+  if (atLikely.outputs === undefined) {
+    throw noResult(`${model.name} gives no finite results at the likely inputs`, atLikely.reason);
+  }
+  const columns = new Map(Object.keys(model.outputs).map((name) => [name, [] as number[]]));
   let failed = 0;
-  for (let index = 0, drawn = drawer(read, seed); index < draws; index++) {
-    const outputs = evaluated(model, drawn(index) as ModelNumbers<Inputs>);
+  for (let index = 0, drawn = drawer(evidence, seed); index < draws; index++) {
+    const { outputs } = attempt(model, drawn(index));
     if (outputs === undefined) failed++;
-    for (const [name, column] of columns) column[index] = outputs?.[name] ?? Number.NaN;
+    else for (const [name, column] of columns) column.push(outputs[name] as number);
   }
-  if (failed === draws) {
-    throw new InputError("NOT_VALID_HERE", `${model.name}: none of the ${draws} draws gave finite results`, { draws });
-  }
-  return summarise(model, read, columns, { draws, seed, failed });
-}
+  if (failed === draws) throw noResult(`none of the ${draws} draws of ${model.name} gave finite results`, undefined);
 
-/** @internal */
-export function readStudy({ draws, seed }: { readonly draws?: number; readonly seed?: number }): {
-  draws: number;
-  seed: number;
-} {
-  return {
-    draws: wholeNumber("draws", draws ?? 10_000, 100, 1_000_000),
-    seed: wholeNumber("seed", seed ?? 1, 0, 4_294_967_295),
-  };
-}
-
-function wholeNumber(name: string, value: number, atLeast: number, atMost: number): number {
-  const number = readNumber(name, value, { unit: "1", atLeast, atMost });
-  if (!Number.isInteger(number)) {
-    throw new InputError("OUT_OF_RANGE", `${name} must be a whole number: got ${value}`, { name });
-  }
-  return number;
-}
-
-/** @internal Every input's evidence as numbers, by name, checked to its far ends. */
-export function readAllEvidence<Inputs extends Readonly<Record<string, ModelInput>>>(
-  { name, inputs }: { readonly name: string; readonly inputs: Inputs },
-  evidence: EvidenceFor<Inputs>,
-): ReadonlyMap<keyof Inputs & string, EvidenceRead> {
-  readOptions(`the evidence for ${name}`, evidence, {}, Object.keys(inputs));
-  return new Map(
-    Object.entries(inputs).map(([key, rule]) => {
-      const read = readEvidence(key, evidence[key], rule);
-      checkReach(key, read, rule);
-      return [key, read];
-    }),
-  );
-}
-
-/** @internal The inputs of the draw with a given index. */
-export function drawer<Name extends string>(
-  evidence: ReadonlyMap<Name, EvidenceRead>,
-  seed: number,
-): (index: number) => Record<Name, number> {
-  const sources = [...evidence].map(([name, read]) => ({ name, read, uniform: uniforms(seed, name) }));
-  return (index) => {
-    const inputs = {} as Record<Name, number>;
-    for (const { name, read, uniform } of sources) {
-      inputs[name] = read.low === read.high ? read.likely : quantileOf(read, uniform(index));
-    }
-    return inputs;
-  };
-}
-
-/** The outputs, or undefined when the model throws or any of them is not finite. */
-function evaluated<
-  Inputs extends Readonly<Record<string, ModelInput>>,
-  Outputs extends Readonly<Record<string, ModelOutput>>,
->(model: Model<Inputs, Outputs>, inputs: ModelNumbers<Inputs>): Readonly<Record<string, number>> | undefined {
-  try {
-    const outputs = model.evaluate(inputs) as Readonly<Record<string, number>>;
-    return Object.keys(model.outputs).every((name) => Number.isFinite(outputs[name])) ? outputs : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-function summarise<
-  Inputs extends Readonly<Record<string, ModelInput>>,
-  Outputs extends Readonly<Record<string, ModelOutput>>,
->(
-  model: Model<Inputs, Outputs>,
-  read: ReadonlyMap<string, EvidenceRead>,
-  columns: ReadonlyMap<string, Float64Array>,
-  { draws, seed, failed }: { draws: number; seed: number; failed: number },
-): Propagation<Outputs> {
   const inUnit = (name: string, value: number): unknown => {
-    const unit = (model.outputs[name] as ModelOutput).unit;
+    const { unit } = model.outputs[name] as ModelOutput;
     return unit === "1" ? value : quantity(value, unit as string);
   };
-  const column = (name: string): Float64Array => {
-    const found = columns.get(name);
-    if (found === undefined) {
-      const known = [...columns.keys()].join(", ");
-      throw new InputError("UNKNOWN_OPTION", `${model.name} has no output '${name}': it gives ${known}`, {
-        output: name,
-      });
-    }
-    return found;
+  const spreadOf = (name: string, values: readonly number[]): Spread<unknown> => {
+    const sorted = Float64Array.from(values).sort();
+    const at = (share: number): unknown => inUnit(name, quantileOfSorted(sorted, share));
+    return Object.freeze({ p10: at(0.1), p50: at(0.5), p90: at(0.9) });
   };
-  const sorted = new Map([...columns].map(([name, values]) => [name, values.filter(Number.isFinite).sort()]));
-  const spread = Object.fromEntries(
-    [...sorted].map(([name, values]) => {
-      const at = (share: number): unknown => inUnit(name, quantileOfSorted(values, share));
-      return [name, { p10: at(0.1), p50: at(0.5), p90: at(0.9) }];
-    }),
-  );
-  const likelyInputs = Object.fromEntries([...read].map(([name, { likely }]) => [name, likely]));
-  const atLikely = model.evaluate(likelyInputs as ModelNumbers<Inputs>) as Readonly<Record<string, number>>;
-  const likely = Object.fromEntries(
-    Object.keys(model.outputs).map((name) => [name, inUnit(name, atLikely[name] as number)]),
-  );
-  return {
+  const column = (name: string): readonly number[] => {
+    entryOf(model.outputs, name, "output", model.name);
+    return columns.get(name) as readonly number[];
+  };
+  return Object.freeze({
     draws,
     seed,
     failed,
-    spread: spread as Propagation<Outputs>["spread"],
-    likely: likely as Propagation<Outputs>["likely"],
-    chanceOfAtLeast: (output, value) => {
+    spread: Object.freeze(Object.fromEntries([...columns].map(([name, values]) => [name, spreadOf(name, values)]))),
+    likely: Object.freeze(
+      Object.fromEntries([...columns.keys()].map((name) => [name, inUnit(name, atLikely.outputs[name] as number)])),
+    ),
+    chanceOfAtLeast: (output: string, value: unknown) => {
       const values = column(output);
       const wanted = readNumber(output, value, { unit: (model.outputs[output] as ModelOutput).unit });
-      let count = 0;
-      for (const sample of values) if (sample >= wanted) count++;
-      return count / (draws - failed);
+      return values.filter((each) => each >= wanted).length / values.length;
     },
-    samples: (output) => column(output).filter(Number.isFinite),
-  };
+    samples: (output: string) => Float64Array.from(column(output)),
+  }) as unknown as Propagation<Outputs>;
+}
+
+function noResult(what: string, cause: unknown): InputError {
+  const why = cause === undefined ? "" : `: ${cause instanceof Error ? cause.message : String(cause)}`;
+  return Object.assign(new InputError("NOT_VALID_HERE", `${what}${why}`, {}), { cause });
 }

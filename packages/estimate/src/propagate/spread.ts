@@ -1,4 +1,4 @@
-import type { AnyQuantity } from "@tarewatt/units";
+import { type AnyQuantity, InputError, readNumber } from "@tarewatt/units";
 
 /**
  * An answer with its spread: its 10th, 50th and 90th percentiles over the draws.
@@ -19,10 +19,13 @@ export interface Spread<T = AnyQuantity | number> {
  *
  * @param sorted - numbers in ascending order, at least one
  * @param share - 0 to 1
+ * @throws InputError `EMPTY` without numbers, `NOT_A_FRACTION`, `NEGATIVE`
  * @example
  * quantileOfSorted([1, 2, 3, 4], 0.5); // 2.5
  */
 export function quantileOfSorted(sorted: ArrayLike<number>, share: number): number {
+  if (!(sorted?.length > 0)) throw new InputError("EMPTY", "there is no quantile without numbers", {});
+  readNumber("share", share, { unit: "1", atLeast: 0, atMost: 1 });
   const position = (sorted.length - 1) * share;
   const below = Math.floor(position);
   const a = sorted[below] as number;

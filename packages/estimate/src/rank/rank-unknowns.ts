@@ -1,6 +1,7 @@
-import { InputError, quantity, readOptions } from "@tarewatt/units";
+import { quantity, readOptions } from "@tarewatt/units";
 import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
-import { readAllEvidence } from "../propagate/propagate.js";
+import { entryOf, readModel } from "../model/read-model.js";
+import { likelyInputs, readAllEvidence } from "../propagate/study.js";
 
 /** What {@link rankUnknowns} needs. */
 export interface RankUnknownsOptions<
@@ -47,17 +48,11 @@ export function rankUnknowns<
 >(options: RankUnknownsOptions<Inputs, Outputs, Target>): readonly RankedUnknown<ValueIn<Outputs[Target]["unit"]>>[] {
   readOptions("rankUnknowns", options, {}, ["model", "evidence", "output"]);
   type Y = ValueIn<Outputs[Target]["unit"]>;
-  const { model, evidence, output } = options;
-  const unit = model.outputs[output]?.unit;
-  if (unit === undefined) {
-    throw new InputError(
-      "WRONG_CHOICE",
-      `${model.name} has no output '${output}': it gives ${Object.keys(model.outputs).join(", ")}`,
-      { output },
-    );
-  }
-  const read = readAllEvidence(model, evidence);
-  const likely = Object.fromEntries([...read].map(([name, each]) => [name, each.likely]));
+  const { output } = options;
+  const model = readModel(options.model);
+  const { unit } = entryOf(model.outputs, output, "output", model.name);
+  const read = readAllEvidence(model, options.evidence);
+  const likely = likelyInputs(read);
   const at = (changed: Readonly<Record<string, number>>): number =>
     (model.evaluate({ ...likely, ...changed } as ModelNumbers<Inputs>) as Readonly<Record<string, number>>)[
       output

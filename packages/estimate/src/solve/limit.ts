@@ -1,5 +1,6 @@
 import { InputError, readNumber, readOptions } from "@tarewatt/units";
 import type { ModelOutput, ValueIn } from "../model/model.js";
+import { entryOf } from "../model/read-model.js";
 
 /** Something that must not be exceeded on the way to a target: a gross mass, a pack volume. */
 export interface Limit<Outputs extends Readonly<Record<string, ModelOutput>>> {
@@ -23,16 +24,10 @@ export function readLimits<Outputs extends Readonly<Record<string, ModelOutput>>
   outputs: Outputs,
   limits: readonly Limit<Outputs>[],
 ): readonly LimitRead[] {
-  return limits.map((limit) => {
+  if (!Array.isArray(limits)) throw new InputError("NOT_AN_OBJECT", "limits must be a list", {});
+  return limits.map((limit: Limit<Outputs>) => {
     readOptions("a limit", limit, {}, ["output", "atMost", "because"]);
-    const output = outputs[limit.output];
-    if (output === undefined) {
-      throw new InputError(
-        "WRONG_CHOICE",
-        `a limit names the output '${limit.output}', which the model does not give: it gives ${Object.keys(outputs).join(", ")}`,
-        { output: limit.output },
-      );
-    }
+    const output = entryOf(outputs, limit.output, "output", "the model of a limit");
     const atMost = readNumber(`the limit of ${limit.output}`, limit.atMost, { unit: output.unit });
     return { output: limit.output, atMost, because: limit.because };
   });

@@ -15,6 +15,23 @@ export type ConditionRead =
       readonly metresPerSecond: number;
     };
 
+/**
+ * Below this speed a drivetrain of one mean efficiency flatters: at a few kilowatts real ones lose a larger share (common
+ * practice, no source). Metres per second; 60 km/h.
+ */
+export const SLOW = 60 / 3.6;
+
+/** @internal Whether two conditions are the same way of driving: the same table, or the same speed in any unit. */
+export function sameCondition(a: ConditionRead, b: ConditionRead): boolean {
+  if (a.form === "steady") return b.form === "steady" && Math.abs(a.metresPerSecond / b.metresPerSecond - 1) < 1e-9;
+  if (b.form === "steady") return false;
+  const [one, other] = [a.cycle, b.cycle];
+  if (one === other) return true;
+  const equal = (x: readonly number[], y: readonly number[]): boolean =>
+    x.length === y.length && x.every((each, i) => each === y[i]);
+  return one.name === other.name && equal(one.time, other.time) && equal(one.speed, other.speed);
+}
+
 /** @internal */
 export function readCondition(condition: Condition): ConditionRead {
   if (isQuantity(condition)) {

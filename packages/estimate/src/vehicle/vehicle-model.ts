@@ -36,10 +36,10 @@ export interface VehicleConstants {
 
 /** @internal Names of the outputs that belong to a condition. */
 export const outputNames = {
-  atBattery: (label: string): string => `consumption at the battery, ${label}`,
-  atWall: (label: string): string => `consumption at the wall, ${label}`,
-  range: (label: string): string => `range, ${label}`,
-} as const;
+  atBattery: (label: string) => `consumption at the battery, ${label}` as const,
+  atWall: (label: string) => `consumption at the wall, ${label}` as const,
+  range: (label: string) => `range, ${label}` as const,
+};
 
 const massOutputs = {
   packMass: { unit: "kg", meaning: "mass of the pack" },
@@ -49,8 +49,16 @@ const massOutputs = {
   usableEnergy: { unit: "kWh", meaning: "usable energy of the pack" },
 } as const satisfies Readonly<Record<string, ModelOutput>>;
 
+/** @internal Masses by name, and for each condition what {@link outputNames} calls. */
+export type VehicleOutputs = typeof massOutputs & {
+  readonly [Name in `consumption at ${"the battery" | "the wall"}, ${string}`]: {
+    readonly unit: "Wh/km";
+    readonly meaning: string;
+  };
+} & { readonly [Name in `range, ${string}`]: { readonly unit: "km"; readonly meaning: string } };
+
 /** @internal The standard vehicle model for the given conditions. */
-export type VehicleModel = Model<VehicleInputs, Readonly<Record<string, ModelOutput>>>;
+export type VehicleModel = Model<VehicleInputs, VehicleOutputs>;
 
 /** Driver of the mass in running order, kg: Regulation (EU) 1230/2012 article 2 (4) and UN GTR No. 15, 3.2.6 (seen). */
 const DRIVER = 75;
@@ -62,7 +70,7 @@ const DRIVER = 75;
  */
 export function vehicleModel(conditions: readonly ConditionRead[], constants: VehicleConstants): VehicleModel {
   const outputs = Object.fromEntries(
-    conditions.flatMap(({ label, procedure }): [string, ModelOutput][] => [
+    conditions.flatMap(({ label, procedure }) => [
       [outputNames.atBattery(label), { unit: "Wh/km", meaning: `consumption at the battery (DC), ${procedure}` }],
       [outputNames.atWall(label), { unit: "Wh/km", meaning: `consumption at the wall (AC), ${procedure}` }],
       [outputNames.range(label), { unit: "km", meaning: `range from full to empty, ${procedure}` }],
@@ -71,7 +79,7 @@ export function vehicleModel(conditions: readonly ConditionRead[], constants: Ve
   return {
     name: "standard vehicle model",
     inputs: vehicleInputs,
-    outputs: { ...massOutputs, ...outputs },
+    outputs: { ...massOutputs, ...outputs } as VehicleOutputs,
     evaluate: (inputs, working) => {
       const masses = massesOf(inputs, constants, working);
       const results: Record<string, number> = { ...masses };
@@ -88,7 +96,7 @@ export function vehicleModel(conditions: readonly ConditionRead[], constants: Ve
           working,
         );
       }
-      return results;
+      return results as ModelNumbers<VehicleOutputs>;
     },
   };
 }

@@ -2,7 +2,6 @@ import { type InputError, q } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readEvidence } from "../../src/evidence/evidence.js";
-import { checkReach } from "../../src/evidence/quantile.js";
 import { around } from "../../src/index.js";
 
 const kilograms = { unit: "kg", above: 0 };
@@ -18,7 +17,7 @@ function codeOf(run: () => unknown): string {
 
 describe("reading evidence", () => {
   it("takes a plain value, a value with provenance, and low, likely, high, in any unit", () => {
-    expect(readEvidence("mass", q("2 t"), kilograms)).toEqual({
+    expect(readEvidence("mass", q("2 t"), kilograms)).toMatchObject({
       low: 2000,
       likely: 2000,
       high: 2000,
@@ -57,21 +56,14 @@ describe("reading evidence", () => {
     );
   });
 
-  it("refuses a spread whose tail makes no sense, and says which end to bring closer", () => {
+  it("takes a fraction that may be as high as one, and ends its tail there", () => {
     const rule = { unit: "1", above: 0, atMost: 1 };
-    const wide = readEvidence("chargingEfficiency", { low: 0.85, likely: 0.9, high: 0.97 }, rule);
-    expect(() => checkReach("chargingEfficiency", wide, rule)).toThrow(
-      "chargingEfficiency: with low 0.85, likely 0.9 and high 0.97 the tail reaches 1.03, beyond the limit of 1; bring high closer to likely",
+    const { reach } = readEvidence("usableFraction", { low: 0.85, likely: 0.95, high: 1 }, rule);
+    expect(reach[1]).toBeCloseTo(1, 12);
+    expect(reach[0]).toBeCloseTo(1 / (1 - Math.sqrt(0.2)), 12);
+    expect(codeOf(() => readEvidence("usableFraction", { low: 0.85, likely: 0.95, high: 1.02 }, rule))).toBe(
+      "NOT_A_FRACTION",
     );
-    expect(
-      codeOf(() =>
-        checkReach(
-          "mass",
-          readEvidence("mass", { low: q("1 kg"), likely: q("100 kg"), high: q("101 kg") }, kilograms),
-          kilograms,
-        ),
-      ),
-    ).toBe("OUT_OF_RANGE");
   });
 });
 
@@ -89,6 +81,12 @@ describe("around", () => {
         },
       ),
     );
+  });
+
+  it("refuses what is no number and what is no provenance", () => {
+    expect(codeOf(() => around(Number.NaN, 0.1))).toBe("NOT_A_QUANTITY");
+    expect(codeOf(() => around("5" as never, 0.1))).toBe("NOT_A_QUANTITY");
+    expect(codeOf(() => around(5, 0.1, { gradee: "assumed" } as never))).toBe("UNKNOWN_OPTION");
   });
 
   it("keeps the unit and refuses a percentage given as a number", () => {

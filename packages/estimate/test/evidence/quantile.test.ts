@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
 import type { EvidenceRead } from "../../src/evidence/evidence.js";
-import { quantileOf } from "../../src/evidence/quantile.js";
+import { quantileOf, reachWithin } from "../../src/evidence/quantile.js";
 
 const evidence = (low: number, likely: number, high: number): EvidenceRead => ({
   low,
   likely,
   high,
+  reach: reachWithin({ low, likely, high }, { unit: "1" }),
   grade: "assumed",
   source: "",
 });
@@ -37,6 +38,28 @@ describe("the distribution behind low, likely and high", () => {
     fc.assert(
       fc.property(anyEvidence, share, share, (given, a, b) => {
         expect(quantileOf(given, Math.min(a, b))).toBeLessThanOrEqual(quantileOf(given, Math.max(a, b)));
+      }),
+    );
+  });
+
+  it("ends its tails at the limit of what makes sense, and keeps the three figures", () => {
+    const share = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, share, (a, b, c, u) => {
+        const [low, likely, high] = [a, b, c].sort((x, y) => x - y) as [number, number, number];
+        const given = {
+          low,
+          likely,
+          high,
+          reach: reachWithin({ low, likely, high }, { unit: "1", atLeast: 0, atMost: 1 }),
+        };
+        const value = quantileOf(given, u);
+        expect(value).toBeGreaterThanOrEqual(-1e-15);
+        expect(value).toBeLessThanOrEqual(1 + 1e-15);
+        expect(quantileOf(given, 0.1)).toBeCloseTo(low, 12);
+        expect(quantileOf(given, 0.5)).toBeCloseTo(likely, 12);
+        expect(quantileOf(given, 0.9)).toBeCloseTo(high, 12);
+        expect(quantileOf(given, Math.min(1, u + 0.01))).toBeGreaterThanOrEqual(value - 1e-15);
       }),
     );
   });

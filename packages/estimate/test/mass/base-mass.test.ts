@@ -60,7 +60,11 @@ describe("base mass from comparators", () => {
       fc.property(masses, fc.integer({ min: -200, max: 200 }), (given, shift) => {
         const of = (curbs: readonly number[]): number =>
           baseMass({
-            comparators: curbs.map((curb) => ({ name: "x", curbMass: q(`${curb} kg` as "1 kg"), packMass: q("0 kg") })),
+            comparators: curbs.map((curb, i) => ({
+              name: `x${i}`,
+              curbMass: q(`${curb} kg` as "1 kg"),
+              packMass: q("0 kg"),
+            })),
             scatter: 0,
           }).mass.likely.in("kg");
         expect(of([...given].reverse())).toBeCloseTo(of(given), 6);
@@ -71,11 +75,25 @@ describe("base mass from comparators", () => {
 
   it("shows its steps, one comparator after the other", () => {
     const working = baseMass({ comparators: [a, b] }).working();
-    expect(working.map(({ result }) => result.printed)).toEqual(["1920", "1920", "1860", "1860"]);
+    expect(working.map(({ result }) => result.printed)).toEqual([
+      ...["1920", "1920", "1860", "1860"],
+      // mean, standard deviation 60/√2, t90·s·√1.5, and the same on either side without adjustments
+      ...["1890", "42.43", "159.9", "159.9", "159.9"],
+    ]);
+  });
+
+  it("warns where few comparators say little about the scatter", () => {
+    expect(baseMass({ comparators: [a, b] }).warnings.join()).toContain("two comparators");
+    const alike = ["x", "y", "z"].map((name) => ({ ...a, name }));
+    expect(baseMass({ comparators: alike }).warnings.join()).toContain("agree");
+    expect(baseMass({ comparators: alike, scatter: 0.05 }).warnings).toEqual([]);
   });
 
   it.each([
     ["EMPTY", { comparators: [] }],
+    ["NOT_AN_OBJECT", { comparators: a }],
+    ["NOT_AN_OBJECT", { comparators: [a, b], adjustments: {} }],
+    ["INCONSISTENT", { comparators: [a, a] }],
     ["MISSING_OPTION", { comparators: [a] }],
     ["INCONSISTENT", { comparators: [{ ...a, packMass: q("2480 kg") }], scatter: 0.05 }],
     ["NEGATIVE", { comparators: [{ ...a, curbMass: q("-1 kg") }, b] }],

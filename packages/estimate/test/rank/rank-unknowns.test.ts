@@ -31,7 +31,7 @@ describe("rankUnknowns", () => {
   it("refuses an output that the model does not give", () => {
     const evidence = { a: q("1 kg"), b: q("1 kg"), c: q("1 kg") };
     expect(() => rankUnknowns({ model: sum, evidence, output: "mass" as never })).toThrow(
-      "has no output 'mass': it gives total",
+      "has no output 'mass': it has total",
     );
   });
 });

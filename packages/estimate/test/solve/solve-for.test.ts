@@ -43,7 +43,7 @@ describe("solveFor", () => {
           target: q(`${range} km` as "1 km"),
           draws: 100,
         });
-        expect(likely.reached && likely.value.in("kWh")).toBeCloseTo(expected, 3);
+        expect(likely.outcome === "reached" && likely.value.in("kWh")).toBeCloseTo(expected, 3);
       }),
     );
   });
@@ -79,11 +79,11 @@ describe("solveFor", () => {
       target: q("6000 km"), // beyond σ/b = 5667 km
       draws: 100,
     });
-    expect(likely).toMatchObject({ reached: false, limit: expect.stringContaining("spent on carrying it") });
-    expect(!likely.reached && likely.at.in("kWh")).toBe(250);
+    expect(likely).toMatchObject({ outcome: "not reached", limit: expect.stringContaining("spent on carrying it") });
+    expect(likely.outcome === "not reached" && likely.at.in("kWh")).toBe(250);
     expect(chanceReachable).toBe(0);
     expect(needed).toEqual({});
-    expect(limits).toEqual([{ limit: !likely.reached && likely.limit, share: 1 }]);
+    expect(limits).toEqual([{ limit: likely.outcome === "not reached" && likely.limit, share: 1 }]);
   });
 
   it("says that the bracket ends when a larger pack would do", () => {
@@ -96,7 +96,7 @@ describe("solveFor", () => {
       target: q("1500 km"),
       draws: 100,
     });
-    expect(likely).toMatchObject({ reached: false, limit: "the largest packEnergy considered" });
+    expect(likely).toMatchObject({ outcome: "not reached", limit: "the largest packEnergy considered" });
   });
 
   it("stops at a stated limit, names it, and says how far it gets there", () => {
@@ -111,8 +111,8 @@ describe("solveFor", () => {
       limits: [{ output: "mass", atMost: q("2500 kg"), because }],
       draws: 500,
     });
-    expect(likely).toMatchObject({ reached: false, limit: because });
-    expect(!likely.reached && likely.at.in("kWh")).toBeCloseTo(500 * 0.17, 2);
+    expect(likely).toMatchObject({ outcome: "not reached", limit: because });
+    expect(likely.outcome === "not reached" && likely.at.in("kWh")).toBeCloseTo(500 * 0.17, 2);
     expect(limits[0]?.limit).toBe(because);
   });
 
@@ -133,6 +133,68 @@ describe("solveFor", () => {
     expect(needed.p90).toBeUndefined();
   });
 
+  it("does not call the end of the bracket needed when every value considered is enough", () => {
+    const options = { model: van, evidence, unknown: "packEnergy", output: "range", draws: 200 } as const;
+    const easy = solveFor({ ...options, between: [q("120 kWh"), q("200 kWh")], target: q("400 km") });
+    expect(easy.likely).toEqual({ outcome: "always reached" });
+    expect(easy.needed).toEqual({});
+    expect(easy.chanceReachable).toBe(1);
+    expect(easy.chanceThatEnough(q("120 kWh"))).toBe(1);
+    expect(() => easy.chanceThatEnough(q("119 kWh"))).toThrow(expect.objectContaining({ code: "OUT_OF_RANGE" }));
+    // The median lies inside, a tenth below the bracket: that percentile is left open.
+    const cut = solveFor({ ...options, between: [q("84 kWh"), q("200 kWh")], target: q("480 km"), draws: 1000 });
+    expect(cut.needed.p10).toBeUndefined();
+    expect(cut.needed.p90?.in("kWh")).toBeCloseTo(closedForm(480, 2100), 0);
+  });
+
+  describe("with an output that falls with the unknown", () => {
+    const use = model({
+      name: "use of a body",
+      inputs: {
+        dragArea: { unit: "m²", meaning: "drag area", above: 0 },
+        rolling: { unit: "Wh/km", meaning: "rolling" },
+      },
+      outputs: { use: { unit: "Wh/km", meaning: "use" }, range: { unit: "km", meaning: "range" } },
+      evaluate: ({ dragArea, rolling }) => ({
+        use: rolling + 100 * dragArea,
+        range: 90_000 / (rolling + 100 * dragArea),
+      }),
+    });
+    const known = { dragArea: q("0.7 m²"), rolling: around(q("100 Wh/km"), 0.05) };
+    const shared = {
+      model: use,
+      evidence: known,
+      unknown: "dragArea",
+      between: [q("0.3 m²"), q("0.9 m²")],
+      draws: 1000,
+    } as const;
+
+    it("finds the largest value that is enough", () => {
+      const { likely, chanceThatEnough } = solveFor({ ...shared, output: "range", target: q("562.5 km") });
+      expect(likely).toMatchObject({ outcome: "reached", enough: "from here down" });
+      expect(likely.outcome === "reached" && likely.value.in("m²")).toBeCloseTo(0.6, 4);
+      expect(chanceThatEnough(q("0.4 m²"))).toBe(1);
+      expect(chanceThatEnough(q("0.6 m²"))).toBeCloseTo(0.5, 1);
+      expect(chanceThatEnough(q("0.9 m²"))).toBe(0);
+    });
+
+    it("takes a target that must not be exceeded", () => {
+      const { likely, needed } = solveFor({ ...shared, output: "use", target: q("160 Wh/km"), sense: "at most" });
+      expect(likely.outcome === "reached" && likely.value.in("m²")).toBeCloseTo(0.6, 4);
+      expect(needed.p10?.in("m²")).toBeCloseTo(0.55, 2);
+      expect(needed.p90?.in("m²")).toBeCloseTo(0.65, 2);
+    });
+
+    it("says that all or none will do, whichever way it goes", () => {
+      expect(solveFor({ ...shared, output: "range", target: q("300 km") }).likely).toEqual({
+        outcome: "always reached",
+      });
+      const none = solveFor({ ...shared, output: "range", target: q("900 km") }).likely;
+      expect(none).toMatchObject({ outcome: "not reached", limit: "the smallest dragArea considered" });
+      expect(none.outcome === "not reached" && none.at.in("m²")).toBe(0.3);
+    });
+  });
+
   it.each([
     ["INCONSISTENT", { between: [q("250 kWh"), q("20 kWh")] }],
     ["INCONSISTENT", { between: [q("250 kWh")] }],
@@ -142,6 +204,9 @@ describe("solveFor", () => {
     ["WRONG_DIMENSION", { target: q("500 kg") }],
     ["WRONG_CHOICE", { limits: [{ output: "volume", atMost: q("1 L"), because: "x" }] }],
     ["UNKNOWN_OPTION", { limit: [] }],
+    ["WRONG_CHOICE", { sense: "about" }],
+    ["WRONG_CHOICE", { model: {} }],
+    ["NOT_AN_OBJECT", { limits: {} }],
   ])("refuses with %s: %o", (code, change) => {
     const options = {
       model: van,

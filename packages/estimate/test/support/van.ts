@@ -52,7 +52,7 @@ export const van: VehicleOptions = {
 export function exactVan(): VehicleOptions {
   return {
     ...van,
-    base: { mass: { value: q("1940 kg") } as never, referencePackMass: q("540 kg") },
+    base: { mass: q("1940 kg"), referencePackMass: q("540 kg") },
     pack: { ...van.pack, energy: q("98 kWh"), cellMassFraction: 0.72, usableFraction: 0.93 },
     secondaryMass: 0.2,
     dragCoefficient: 0.29,

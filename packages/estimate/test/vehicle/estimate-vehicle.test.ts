@@ -1,4 +1,4 @@
-import { us06, wltc3b } from "@tarewatt/roadload";
+import { speedTrace, udds, us06, wltc3b } from "@tarewatt/roadload";
 import { type AnyQuantity, q, stepLine } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -62,7 +62,7 @@ describe("the standard vehicle estimate", () => {
       fc.property(fc.integer({ min: 250, max: 650 }), (km) => {
         const range = q(`${km} km` as "1 km");
         const { likely } = estimateVehicle(exactVan()).packFor({ range, on: wltc3b, draws: 100 });
-        if (!likely.reached) throw new Error("a pack reaches it");
+        if (likely.outcome !== "reached") throw new Error("a pack reaches it");
         const again = estimateVehicle({ ...exactVan(), pack: { ...exactVan().pack, energy: likely.value } });
         expect(again.on(wltc3b).range.p50.in("km")).toBeCloseTo(km, 2);
       }),
@@ -74,7 +74,7 @@ describe("the standard vehicle estimate", () => {
     const heavy = estimateVehicle(exactVan()).packFor({ range: q("700 km"), on: wltc3b, draws: 100 }).likely;
     const { range } = estimateVehicle(exactVan()).on(wltc3b);
     const proportional = (98 * 700) / range.p50.in("km");
-    expect(heavy.reached && heavy.value.in("kWh")).toBeGreaterThan(proportional * 1.02);
+    expect(heavy.outcome === "reached" && heavy.value.in("kWh")).toBeGreaterThan(proportional * 1.02);
   });
 
   it("names the mass limit when that is what stops a larger pack", () => {
@@ -83,7 +83,7 @@ describe("the standard vehicle estimate", () => {
       on: wltc3b,
       curbMassAtMost: { mass: q("2500 kg"), because: "curb mass that leaves the payload within 3.5 t" },
     });
-    expect(likely).toMatchObject({ reached: false, limit: "curb mass that leaves the payload within 3.5 t" });
+    expect(likely).toMatchObject({ outcome: "not reached", limit: "curb mass that leaves the payload within 3.5 t" });
   });
 
   it("agrees with itself: the chance of a range, and the chance that a pack as large as this one is enough", () => {
@@ -132,6 +132,37 @@ describe("the standard vehicle estimate", () => {
     );
   });
 
+  it("knows a speed in any unit, and a cycle by its table, not by its name", () => {
+    expect(estimate.on(q("80 km/h").to("mph")).label).toBe("80 km/h");
+    const { time, speed } = us06;
+    const other = speedTrace({ name: "UDDS", time, speed, speedUnit: "m/s" });
+    expect(() => estimate.on(other)).toThrow("not among the conditions");
+    expect(() => estimateVehicle({ ...van, conditions: [udds, other] })).toThrow(
+      "the name of two different conditions",
+    );
+  });
+
+  it("does not change when the caller's objects change afterwards", () => {
+    const dragCoefficient = { low: 0.27, likely: 0.29, high: 0.31 };
+    const made = estimateVehicle({ ...van, dragCoefficient });
+    const before = made.rank(wltc3b).find(({ input }) => input === "dragCoefficient")?.swing.value;
+    dragCoefficient.high = 0.9;
+    expect(made.rank(wltc3b).find(({ input }) => input === "dragCoefficient")?.swing.value).toBe(before);
+    expect(Object.isFrozen(made.conditions) && Object.isFrozen(made.evidence[0]) && Object.isFrozen(made.mass)).toBe(
+      true,
+    );
+  });
+
+  it("warns of slow speeds and of a drivetrain that holds the battery's loss", () => {
+    const { warnings } = estimateVehicle({
+      ...van,
+      conditions: [q("50 km/h")],
+      drivetrain: { ...van.drivetrain, contains: [...van.drivetrain.contains, "battery"] },
+    });
+    expect(warnings.join()).toContain("at 50 km/h one mean drivetrain efficiency flatters");
+    expect(warnings.join()).toContain("counted at the cells");
+  });
+
   const conditionsTwice = [q("80 km/h"), q("80 km/h")];
   it.each([
     ["NEGATIVE", { payload: q("-1 kg") }, "payload"],
@@ -145,7 +176,9 @@ describe("the standard vehicle estimate", () => {
     ["INCONSISTENT", { conditions: conditionsTwice }, "80 km/h"],
     ["WRONG_CHOICE", { conditions: ["wltc3b"] }, "cycle"],
     ["COUNTED_TWICE", { drivetrain: { ...van.drivetrain, contains: ["gears", "accessories"] } }, "accessories"],
-    ["OUT_OF_RANGE", { chargingEfficiency: { low: 0.8, likely: 0.95, high: 0.99 } }, "beyond the limit"],
+    ["NOT_AN_OBJECT", { base: q("1900 kg") }, "base takes { mass, referencePackMass }"],
+    ["NEGATIVE", { pack: { ...van.pack, energy: q("-98 kWh") } }, "pack.energy"],
+    ["NOT_A_FRACTION", { drivetrain: { ...van.drivetrain, efficiency: 87 } }, "drivetrain.efficiency"],
   ])("refuses with %s, naming the input", (code, change, word) => {
     expect(() => estimateVehicle({ ...van, ...(change as object) } as VehicleOptions)).toThrow(
       expect.objectContaining({ code, message: expect.stringContaining(word) }),

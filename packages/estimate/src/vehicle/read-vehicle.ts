@@ -1,0 +1,168 @@
+import { composePack, type Pack } from "@tarewatt/pack";
+import { defaultRotatingMassFraction, type Loss } from "@tarewatt/roadload";
+import { type AnyQuantity, InputError, isQuantity, quantity, readNumber, readOptions } from "@tarewatt/units";
+import { readEvidence } from "../evidence/evidence.js";
+import type { EvidenceFor } from "../model/model.js";
+import { type ConditionRead, readCondition, SLOW, sameCondition } from "./condition.js";
+import type { EvidenceLine } from "./estimate.js";
+import { type VehicleInputs, vehicleInputs } from "./inputs.js";
+import type { VehicleOptions } from "./options.js";
+import type { VehicleConstants } from "./vehicle-model.js";
+
+/** @internal Everything that was given, checked and copied: what the caller does to it later changes nothing. */
+export interface VehicleRead {
+  readonly evidence: EvidenceFor<VehicleInputs>;
+  readonly lines: readonly EvidenceLine[];
+  readonly conditions: readonly ConditionRead[];
+  readonly constants: VehicleConstants;
+  readonly contains: readonly Loss[];
+  readonly pack: Pack;
+  readonly warnings: readonly string[];
+}
+
+/** Where each input of the model stands in the options, for messages. */
+const paths: { readonly [Input in keyof VehicleInputs]: string } = {
+  baseMass: "base.mass",
+  packEnergy: "pack.energy",
+  usableFraction: "pack.usableFraction",
+  cellMassFraction: "pack.cellMassFraction",
+  secondaryMass: "secondaryMass",
+  payload: "payload",
+  dragCoefficient: "dragCoefficient",
+  frontalArea: "frontalArea",
+  rollingResistanceCoefficient: "rollingResistanceCoefficient",
+  airDensity: "airDensity",
+  rotatingMassFraction: "rotatingMassFraction",
+  drivetrainEfficiency: "drivetrain.efficiency",
+  recoveredShare: "drivetrain.recoveredShare",
+  accessories: "accessories",
+  chargingEfficiency: "chargingEfficiency",
+};
+
+const usual = {
+  secondaryMass: { value: 0, source: "no secondary mass counted" },
+  rotatingMassFraction: {
+    value: defaultRotatingMassFraction.value,
+    source: `${defaultRotatingMassFraction.source.document}, ${defaultRotatingMassFraction.source.section}`,
+  },
+} as const;
+
+/** @internal */
+export function readVehicle(options: VehicleOptions): VehicleRead {
+  readOptions("estimateVehicle", options, {}, [
+    ...["name", "base", "cell", "pack", "secondaryMass?", "payload", "dragCoefficient", "frontalArea"],
+    ...["rollingResistanceCoefficient", "airDensity", "rotatingMassFraction?", "drivetrain", "accessories"],
+    ...["chargingEfficiency", "conditions", "draws?", "seed?"],
+  ]);
+  const { base, pack, drivetrain, cell } = options;
+  const inBase = [
+    "mass",
+    "referencePackMass",
+    "warnings?",
+    "working?",
+    "basis?",
+    "comparators?",
+    "adjustments?",
+    "scatter?",
+  ];
+  if (isQuantity(base)) {
+    throw new InputError(
+      "NOT_AN_OBJECT",
+      `base takes { mass, referencePackMass }, or what baseMass gives: got ${String(base)} alone`,
+      {},
+    );
+  }
+  readOptions("base of estimateVehicle", base, {}, inBase);
+  const inPack = ["energy", "nominalVoltage", "cellMassFraction", "usableFraction", "construction?"];
+  readOptions("pack of estimateVehicle", pack, {}, inPack);
+  readOptions("drivetrain of estimateVehicle", drivetrain, {}, ["efficiency", "recoveredShare", "contains"]);
+  const given: Readonly<Record<string, unknown>> = { ...usual, ...withoutUndefined(options) };
+  const lines = (Object.keys(vehicleInputs) as (keyof VehicleInputs)[]).map((input): EvidenceLine => {
+    const { unit, meaning } = vehicleInputs[input];
+    const { low, likely, high, grade, source } = readEvidence(
+      paths[input],
+      at(given, paths[input]),
+      vehicleInputs[input],
+    );
+    return Object.freeze({ input, meaning, unit, low, likely, high, grade, source });
+  });
+  const line = (input: keyof VehicleInputs): EvidenceLine => lines.find((each) => each.input === input) as EvidenceLine;
+  const composed = composePack({
+    cell,
+    energy: quantity(line("packEnergy").likely, "kWh"),
+    nominalVoltage: pack.nominalVoltage,
+    cellMassFraction: line("cellMassFraction").likely,
+    usableFraction: line("usableFraction").likely,
+    ...(pack.construction === undefined ? {} : { construction: pack.construction }),
+  });
+  const conditions = readConditions(options.conditions);
+  const contains = Object.freeze([...drivetrain.contains]);
+  return {
+    evidence: Object.fromEntries(
+      lines.map((each) => [each.input, evidenceOf(each)]),
+    ) as unknown as EvidenceFor<VehicleInputs>,
+    lines: Object.freeze(lines),
+    conditions,
+    constants: {
+      cellSpecificEnergy: cell.specificEnergy.in("Wh/kg"),
+      referencePackMass: readNumber("base.referencePackMass", base.referencePackMass, { unit: "kg", atLeast: 0 }),
+    },
+    contains,
+    pack: composed,
+    warnings: [
+      ...(base.warnings ?? []),
+      ...composed.warnings,
+      ...slowConditions(conditions),
+      ...batteryInDrivetrain(contains),
+    ],
+  };
+}
+
+function withoutUndefined(options: object): Readonly<Record<string, unknown>> {
+  return Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
+}
+
+/** What stands at a path such as "pack.energy". */
+function at(options: Readonly<Record<string, unknown>>, path: string): unknown {
+  return path.split(".").reduce<unknown>((value, part) => (value as Readonly<Record<string, unknown>>)[part], options);
+}
+
+function evidenceOf({ unit, low, likely, high }: EvidenceLine): {
+  [Part in "low" | "likely" | "high"]: AnyQuantity | number;
+} {
+  const made = (value: number): AnyQuantity | number => (unit === "1" ? value : quantity<string>(value, unit));
+  return { low: made(low), likely: made(likely), high: made(high) };
+}
+
+function readConditions(given: unknown): readonly ConditionRead[] {
+  if (!Array.isArray(given) || given.length === 0) {
+    throw new InputError("EMPTY", "estimateVehicle needs at least one condition: a cycle or a speed", {});
+  }
+  const conditions = given.map(readCondition);
+  conditions.forEach((condition, i) => {
+    const before = conditions
+      .slice(0, i)
+      .find((each) => each.label === condition.label || sameCondition(each, condition));
+    if (before === undefined) return;
+    const what = sameCondition(before, condition) ? "is given twice" : "is the name of two different conditions";
+    throw new InputError("INCONSISTENT", `'${condition.label}' ${what}`, { label: condition.label });
+  });
+  return Object.freeze(conditions);
+}
+
+function slowConditions(conditions: readonly ConditionRead[]): string[] {
+  const slow = conditions.flatMap((each) =>
+    each.form === "steady" && each.metresPerSecond < SLOW ? [each.label] : [],
+  );
+  if (slow.length === 0) return [];
+  return [
+    `at ${slow.join(" and ")} one mean drivetrain efficiency flatters: at so little power real drivetrains lose a larger share, and the range is shorter`,
+  ];
+}
+
+function batteryInDrivetrain(contains: readonly Loss[]): string[] {
+  if (!contains.includes("battery")) return [];
+  return [
+    "the drivetrain holds the battery's own loss, so consumption is counted at the cells: the usable energy must be that of the cells too, and the charging efficiency must not hold the loss again",
+  ];
+}
