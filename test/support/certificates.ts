@@ -1,7 +1,18 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { type Cycle, certifiedRoadLoad, driveCycle, efficiencyDrivetrain, referenceAir } from "@tarewatt/roadload";
+import { quantileOfSorted } from "@tarewatt/estimate";
+import {
+  type Cycle,
+  certifiedRoadLoad,
+  driveCycle,
+  efficiencyDrivetrain,
+  referenceAir,
+  udds,
+} from "@tarewatt/roadload";
 import { quantity } from "@tarewatt/units";
+import { certificateRows } from "./certificate-rows.js";
+
+const BESIDE_THE_PROJECT = "shared/reference/certification/bev_open.csv";
 
 /** One certified configuration: what is given to the model, and the wall consumption that the certificate states. */
 export interface Certificate {
@@ -39,9 +50,40 @@ export function predicted({ testWeight, coefficients: [a, b, c] }: Certificate, 
   return consumption.atWall?.in("Wh/mi") ?? Number.NaN;
 }
 
-/** The core rows of the open file of certificates, or undefined where the file is not at hand. */
+/** The rows that are quoted here. */
+export const quotedCertificates: readonly Certificate[] = certificateRows.map(
+  ([id, testWeight, a, b, c, udds, hwfet]) => ({
+    id,
+    testWeight,
+    coefficients: [a, b, c],
+    udds,
+    hwfet,
+  }),
+);
+
+/** Predicted over certified, less one, for each row. */
+export function errorsOf(rows: readonly Certificate[], cycle: Cycle, scale = 1): number[] {
+  const key = cycle === udds ? "udds" : "hwfet";
+  return rows.map((row) => (scale * predicted(row, cycle)) / row[key] - 1);
+}
+
+/** What the errors of many rows come to: shares, the bias with its sign. */
+export function summaryOf(errors: readonly number[]): {
+  readonly median: number;
+  readonly p90: number;
+  readonly bias: number;
+} {
+  const sizes = Float64Array.from(errors, Math.abs).sort();
+  return {
+    median: quantileOfSorted(sizes, 0.5),
+    p90: quantileOfSorted(sizes, 0.9),
+    bias: quantileOfSorted(Float64Array.from(errors).sort(), 0.5),
+  };
+}
+
+/** The core rows of the whole open file, or undefined where it is not at hand. */
 export function certificatesOfFile(): readonly Certificate[] | undefined {
-  const file = resolve(import.meta.dirname, "../../../shared/reference/certification/bev_open.csv");
+  const file = process.env.TAREWATT_CERTIFICATES ?? resolve(import.meta.dirname, "../../..", BESIDE_THE_PROJECT);
   let text: string;
   try {
     text = readFileSync(file, "utf8");
