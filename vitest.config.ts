@@ -8,7 +8,7 @@ export default defineConfig({
       "packages/*",
       {
         // Checks that cross packages. They read the sources (through `paths`), so they need no build;
-        // the ones under test/consumers pack the build themselves.
+        // those under test/consumers use the build, and skip with a reason where there is none.
         resolve: { tsconfigPaths: true },
         test: {
           name: "root",

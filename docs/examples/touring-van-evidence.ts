@@ -88,11 +88,11 @@ export const van: VehicleOptions = {
   cell,
   pack: {
     energy: {
-      low: q("96 kWh"),
+      low: q("97 kWh"),
       likely: q("98 kWh"),
-      high: q("99 kWh"),
+      high: q("104 kWh"),
       grade: "announced",
-      source: "announcement; total or usable is not said",
+      source: "announced as 98 kWh, total or usable is not said: high if it is usable",
     },
     nominalVoltage: q("350 V"),
     cellMassFraction: { low: 0.69, likely: 0.73, high: 0.77, source: "between module-based and cell-to-pack packs" },

@@ -7,7 +7,7 @@ const source = "invented data";
 
 /** Range against steady speed, with its spread. */
 export function rangeFigure(): Figure {
-  const speeds = Array.from({ length: 22 }, (_, i) => quantity(40 + 5 * i, "km/h"));
+  const speeds = Array.from({ length: 17 }, (_, i) => quantity(60 + 5 * i, "km/h"));
   const { conditions } = estimateVehicle({ ...van, conditions: speeds, draws: 4000 });
   const points = conditions.map(({ range }, i) => ({
     x: speeds[i]!.in("km/h"),
@@ -22,10 +22,11 @@ export function rangeFigure(): Figure {
     y: { title: "Range, full to empty", unit: "km" },
     series: [{ name: "touring van", points }],
     targets: [{ value: announced.range.in("km"), label: `announced, ${announced.rangeProcedure.name}` }],
-    caption: "Level road, still air at 20 °C, no heating or cooling.",
+    caption:
+      "Level road, still air at 20 °C, no heating or cooling; one mean drivetrain efficiency at all speeds. The announced figure is for a cycle, not for a steady speed.",
     source,
     description:
-      `The range falls from about ${Math.round(at(60).y)} km at 60 km/h to ${Math.round(at(120).y)} km at 120 km/h; ` +
+      `The range falls from about ${Math.round(at(80).y)} km at 80 km/h to ${Math.round(at(120).y)} km at 120 km/h; ` +
       `at 120 km/h it lies between ${Math.round(at(120).low)} and ${Math.round(at(120).high)} km.`,
   });
 }
@@ -33,7 +34,7 @@ export function rangeFigure(): Figure {
 /** Chance of reaching the announced range, against pack energy. */
 export function chanceFigure(estimate: VehicleEstimate, needed: Solution<Quantity<Energy>, Quantity<Length>>): Figure {
   const points = Array.from({ length: 71 }, (_, i) => {
-    const energy = quantity(80 + i, "kWh");
+    const energy = quantity(80 + i, "kWh"); // inside the bracket that packFor looked at
     return { x: energy.in("kWh"), y: 100 * needed.chanceThatEnough(energy) };
   });
   const likely = estimate.evidence.find(({ input }) => input === "packEnergy")!.likely;

@@ -17,10 +17,11 @@ export function massTable({ mass, pack }: VehicleEstimate): Table {
       { part: "Curb mass", mass: mass.curb },
       { part: "Mass in running order (with a driver of 75 kg)", mass: mass.runningOrder },
       { part: "On the road (curb mass and payload)", mass: mass.loaded },
-      { part: "Announced, basis not said", mass: announced.massInRunningOrder },
+      { part: "Announced (read as mass in running order; the basis is not said)", mass: announced.massInRunningOrder },
     ],
     notes: [
-      "Curb mass holds the secondary mass that a pack heavier than those of the comparators brings along.",
+      "Percentiles do not add up from line to line. Curb mass also holds the secondary mass that a pack heavier than those of the " +
+        "comparators adds, or a lighter one saves.",
       `Whole cells make a pack of ${pack.mass.total.format()}: cells ${pack.mass.cells.format()}, the rest ${pack.mass.other.format()}.`,
     ],
   });
@@ -48,8 +49,16 @@ export function packTable({ pack, usableEnergy }: VehicleEstimate): Table {
         value: pack.nominalVoltage.format(),
         basis: `${pack.maximumVoltage?.format()} at full charge`,
       },
-      { what: "Energy, total", value: pack.energy.total.format(), basis: "whole cells" },
-      { what: "Energy, usable", value: usableEnergy, basis: "P50 (P10 to P90), at the battery" },
+      {
+        what: "Energy, total",
+        value: pack.energy.total.format(),
+        basis: "of whole cells; range is estimated for the announced energy",
+      },
+      {
+        what: "Energy, usable",
+        value: usableEnergy,
+        basis: "of the announced energy, P50 (P10 to P90), at the battery",
+      },
       {
         what: "Mass",
         value: `${pack.mass.total.format()} (${pack.mass.total.format({ unit: "lb" })})`,
@@ -114,7 +123,10 @@ export function rangeTable({ conditions }: VehicleEstimate): Table {
       wall: consumption.atWall,
       range,
     })),
-    notes: ["Cycles as tabled, without any label adjustment; steady speeds on a level road in still air."],
+    notes: [
+      "Cycles as tabled, without any label adjustment; steady speeds on a level road in still air; one load and one air for all.",
+      "One mean drivetrain efficiency at all speeds: at low speed real drivetrains lose a larger share, and the range is shorter.",
+    ],
   });
 }
 

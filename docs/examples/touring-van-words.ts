@@ -27,7 +27,6 @@ export function lead(estimate: VehicleEstimate, needed: Needed): string {
 export function answers(estimate: VehicleEstimate, needed: Needed): Answer[] {
   const procedure = announced.rangeProcedure;
   const { range, consumption } = estimate.on(procedure);
-  const { likely } = needed;
   return [
     { label: "Range", value: range, detail: `${procedure.name}, full to empty, usable energy at the battery` },
     {
@@ -37,8 +36,8 @@ export function answers(estimate: VehicleEstimate, needed: Needed): Answer[] {
     },
     {
       label: "Pack for the announced range",
-      value: likely.reached ? likely.value : "out of reach",
-      detail: likely.reached ? "total energy, all else likely; the mass it adds is counted" : likely.limit,
+      value: spreadOf(needed) ?? "out of reach",
+      detail: "total energy, P50 (P10 to P90); the mass it adds is counted",
     },
     { label: "Mass in running order", value: estimate.mass.runningOrder, detail: "curb mass and a driver of 75 kg" },
     { label: "Range at 110 km/h", value: estimate.on(q("110 km/h")).range, detail: "steady, level road, no heating" },
@@ -48,6 +47,10 @@ export function answers(estimate: VehicleEstimate, needed: Needed): Answer[] {
       detail: `${procedure.name}, at the wall, charging loss included`,
     },
   ];
+}
+
+function spreadOf({ needed: { p10, p50, p90 } }: Needed) {
+  return p10 === undefined || p50 === undefined || p90 === undefined ? undefined : { p10, p50, p90 };
 }
 
 /** What the announced sprint implies. */

@@ -5,7 +5,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { estimateVehicle } from "@tarewatt/estimate";
-import { page, toSvg, toText, workingToText } from "@tarewatt/report";
+import { figureToSvg, page, tableToText, workingToText } from "@tarewatt/report";
 import { announced, van } from "./touring-van-evidence.js";
 import { chanceFigure, rangeFigure } from "./touring-van-figures.js";
 import * as tables from "./touring-van-tables.js";
@@ -23,15 +23,17 @@ const unknowns = tables.unknownsTable(estimate, announced.rangeProcedure);
 const comparators = tables.comparatorsTable();
 const evidence = tables.evidenceTable(estimate);
 const cautions = estimate.pack.cautions.map(({ text }) => text);
+const { warnings } = estimate;
 
 const headline = `Working: range on ${announced.rangeProcedure.name}, every input at its likely value`;
 console.log(`${estimate.name}\nAll data are invented.\n\n${lead(estimate, needed)}\n${sprintText(estimate)}\n`);
-for (const each of [mass, pack, power, range, unknowns, comparators]) console.log(`${toText(each)}\n`);
+console.log(warnings.map((warning) => `Doubtful: ${warning}\n`).join("\n"));
+for (const each of [mass, pack, power, range, unknowns, comparators]) console.log(`${tableToText(each)}\n`);
 console.log(`${headline}\n\n${workingToText(working)}\n`);
 console.log(cautions.map((caution) => `Caution. ${caution}\n`).join("\n"));
 
 const figures = [rangeFigure(), chanceFigure(estimate, needed)];
-const svgs = await Promise.all(figures.map((figure) => toSvg(figure, { caption: false })));
+const svgs = await Promise.all(figures.map((figure) => figureToSvg(figure, { caption: false })));
 const figure = (index: 0 | 1) => ({ kind: "figure", figure: figures[index]!, svg: svgs[index]! }) as const;
 const html = page({
   title: estimate.name,
@@ -57,10 +59,13 @@ const html = page({
     { heading: "Working", blocks: [{ kind: "working", title: headline, steps: working }] },
     { heading: "What it rests on", blocks: [{ kind: "table", table: evidence }] },
   ],
+  warnings,
   cautions,
   notes: [
+    "The chance holds under these assumptions: every unknown drawn independently, spreads as stated in the evidence. Announced figures are " +
+      "usually those of the best variant, and seldom all of one.",
     "Ranges are from full to empty, on cycles driven as tabled and at steady speeds on a level road, at the reference air of UN GTR No. 15, " +
-      "without heating or cooling. They are no label figures: US labels are about 30 % below their unadjusted cycles.",
+      "without heating or cooling, with a new battery. US cycles too run at the load and air of the WLTP. They are no label figures: US labels are about 30 % below their unadjusted cycles.",
     `Spreads are the 10th to 90th percentiles of ${estimate.study.draws.toLocaleString("en")} draws of all unknowns together, seed ${estimate.study.seed}.`,
   ],
 });

@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { toSvg } from "@tarewatt/report";
+import { figureToSvg } from "@tarewatt/report";
 import { describe, expect, it } from "vitest";
 import { rangeFigure } from "../../docs/examples/touring-van-figures.js";
 
@@ -24,7 +24,7 @@ describe("README", () => {
   });
 
   it("shows the picture that the example draws", async () => {
-    await expect(await toSvg(rangeFigure())).toMatchFileSnapshot(resolve(root, "docs/range-at-steady-speed.svg"));
+    await expect(await figureToSvg(rangeFigure())).toMatchFileSnapshot(resolve(root, "docs/range-at-steady-speed.svg"));
   });
 
   it("names files that are there", () => {

@@ -39,7 +39,7 @@ const accessories = quantity(300, "W");
 const chargingEfficiency = 0.89;
 
 /** Unadjusted wall consumption from certified coefficients and test weight alone, Wh/mi. */
-export function predicted({ testWeight, coefficients: [a, b, c] }: Certificate, cycle: Cycle): number {
+function predicted({ testWeight, coefficients: [a, b, c] }: Certificate, cycle: Cycle): number {
   const load = certifiedRoadLoad({
     constant: quantity(a, "lbf"),
     linear: quantity(b, "lbf/mph"),

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 
+export { describeGiven } from "./check/describe-given.js";
 export { InputError, type InputErrorCode } from "./check/errors.js";
 export { type NumberRule, type NumbersRead, readNumber, readOptions } from "./check/read-options.js";
 export type { Addend, DifferenceOf, Dimension, Product, Quotient, Stated } from "./dimension/dimension.js";
@@ -47,6 +48,7 @@ export type {
   Volume,
 } from "./dimension/names.js";
 export type { DimensionName, KindName, OwnUnits } from "./dimension/table.js";
+export { isQuantity } from "./quantity/brand.js";
 export { parseQuantity, q, quantity } from "./quantity/construct.js";
 export { type Converter, converter } from "./quantity/converter.js";
 export { QuantityError, type QuantityErrorCode, TarewattError } from "./quantity/errors.js";
@@ -55,7 +57,6 @@ export { quantityFromJSON } from "./quantity/json.js";
 export { type OwnUnitReaders, unitsWith } from "./quantity/own-units.js";
 export type { AnyQuantity, FormatOptions, NotPoints, Quantity, QuantityJSON } from "./quantity/quantity.js";
 export { MAX_QUANTITY_LENGTH } from "./quantity/read-literal.js";
-export { isQuantity } from "./quantity/value.js";
 export { MAX_UNIT_LENGTH } from "./unit/grammar.js";
 export type { AnyUnit, QuantityLiteral, UnitDimension, UnitOf, UnitText } from "./unit/literal.js";
 export { nearest } from "./unit/nearest.js";

@@ -1,5 +1,6 @@
 import {
   type AnyQuantity,
+  describeGiven,
   InputError,
   isQuantity,
   type NumberRule,
@@ -88,7 +89,7 @@ export function around(
   if (typeof likely === "number" ? !Number.isFinite(likely) : !isQuantity(likely)) {
     throw new InputError(
       "NOT_A_QUANTITY",
-      `around needs a quantity such as q("3.10 m²"), or a finite number: got ${String(likely)}`,
+      `around needs a quantity such as q("3.10 m²"), or a finite number: got ${describeGiven(likely)}`,
       {},
     );
   }
@@ -143,7 +144,7 @@ export function readEvidence(name: string, given: unknown, rule: NumberRule): Ev
   if (!(low <= likely && likely <= high)) {
     throw new InputError(
       "INCONSISTENT",
-      `${name}: low must not exceed likely, nor likely high: got ${parts.low}, ${parts.likely}, ${parts.high}`,
+      `${name}: low must not exceed likely, nor likely high: got ${describeGiven(parts.low)}, ${describeGiven(parts.likely)}, ${describeGiven(parts.high)}`,
       { name },
     );
   }
@@ -158,7 +159,7 @@ function readProvenance(name: string, { grade, source }: Readonly<Record<string,
   if (grade !== undefined && !grades.includes(grade as Grade)) {
     throw new InputError(
       "WRONG_CHOICE",
-      `${name}: the grade must be one of ${grades.join(", ")}: got ${String(grade)}`,
+      `${name}: the grade must be one of ${grades.join(", ")}: got ${describeGiven(grade)}`,
       {
         name,
         grade,

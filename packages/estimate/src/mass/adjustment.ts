@@ -1,4 +1,4 @@
-import { type AnyQuantity, InputError, type Mass, type Quantity, readOptions } from "@tarewatt/units";
+import { type AnyQuantity, describeGiven, InputError, type Mass, type Quantity, readOptions } from "@tarewatt/units";
 import { type Evidence, type EvidenceRead, readEvidence } from "../evidence/evidence.js";
 
 /** A difference between a comparator and the vehicle to be estimated, as a mass. */
@@ -40,7 +40,7 @@ export function readAdjustment(given: Adjustment, masses: Readonly<Record<Adjust
     if (!bases.includes(given.of)) {
       throw new InputError(
         "WRONG_CHOICE",
-        `the adjustment '${given.reason}' must say of which mass its share is, ${bases.join(", ")}: got '${String(given.of)}'`,
+        `the adjustment '${given.reason}' must say of which mass its share is, ${bases.join(", ")}: got ${describeGiven(given.of)}`,
         { given: given.of, known: bases },
       );
     }

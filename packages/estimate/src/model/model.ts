@@ -1,5 +1,6 @@
 import type { NumberRule, Quantity, UnitDimension, Working } from "@tarewatt/units";
 import type { Evidence } from "../evidence/evidence.js";
+import { readModel } from "./read-model.js";
 
 /** One named input of a model: its unit, its range and what it is. */
 export interface ModelInput extends NumberRule {
@@ -56,6 +57,7 @@ export type EvidenceFor<Inputs extends Readonly<Record<string, ModelInput>>> = {
  * Declares a model of your own; it only helps the compiler to see the units.
  *
  * @param definition - name, inputs, outputs and calculation
+ * @throws InputError `WRONG_CHOICE` when a part is missing
  * @example
  * const cubeMass = model({
  *   name: "mass of a cube",
@@ -68,5 +70,11 @@ export function model<
   const Inputs extends Readonly<Record<string, ModelInput>>,
   const Outputs extends Readonly<Record<string, ModelOutput>>,
 >(definition: Model<Inputs, Outputs>): Model<Inputs, Outputs> {
-  return definition;
+  const { name, inputs, outputs, evaluate } = readModel(definition);
+  return Object.freeze({
+    name,
+    inputs: Object.freeze({ ...inputs }),
+    outputs: Object.freeze({ ...outputs }),
+    evaluate,
+  });
 }

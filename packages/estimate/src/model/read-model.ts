@@ -1,4 +1,4 @@
-import { InputError } from "@tarewatt/units";
+import { describeGiven, InputError } from "@tarewatt/units";
 import type { Model, ModelInput, ModelNumbers, ModelOutput } from "./model.js";
 
 /** @internal Refuses what is no model, by what it lacks. */
@@ -31,9 +31,13 @@ export function entryOf<T>(
   const found = typeof name === "string" && Object.hasOwn(table, name) ? table[name] : undefined;
   if (found !== undefined) return found;
   const known = Object.keys(table).join(", ");
-  throw new InputError("WRONG_CHOICE", `${model} has no ${what} '${String(name)}': it has ${known}`, {
-    name: String(name),
-  });
+  throw new InputError(
+    "WRONG_CHOICE",
+    `${model} has no ${what} ${typeof name === "string" ? `'${name}'` : describeGiven(name)}: it has ${known}`,
+    {
+      name: describeGiven(name),
+    },
+  );
 }
 
 /** @internal Outputs of one evaluation, or the reason why there are none. */
@@ -49,8 +53,17 @@ export function attempt<
   try {
     const outputs = model.evaluate(inputs as ModelNumbers<Inputs>) as Readonly<Record<string, number>>;
     const odd = Object.keys(model.outputs).find((name) => !Number.isFinite(outputs[name]));
-    return odd === undefined ? { outputs } : { reason: `${odd} is ${String(outputs[odd])}` };
+    return odd === undefined ? { outputs } : { reason: `${odd} is ${describeGiven(outputs[odd])}` };
   } catch (reason) {
     return { reason };
   }
+}
+
+/** @internal The error for a model without results, with its cause. */
+export function noResult(what: string, cause: unknown): InputError {
+  const why =
+    cause === undefined
+      ? ""
+      : `: ${cause instanceof Error ? cause.message : typeof cause === "string" ? cause : describeGiven(cause)}`;
+  return Object.assign(new InputError("NOT_VALID_HERE", `${what}${why}`, {}), { cause });
 }

@@ -1,6 +1,6 @@
-import { InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
+import { quantity, readNumber, readOptions } from "@tarewatt/units";
 import type { EvidenceFor, Model, ModelInput, ModelOutput, ValueIn } from "../model/model.js";
-import { attempt, entryOf, readModel } from "../model/read-model.js";
+import { attempt, entryOf, noResult, readModel } from "../model/read-model.js";
 import { quantileOfSorted, type Spread } from "./spread.js";
 import { drawer, likelyInputs, readAllEvidence, readStudy } from "./study.js";
 
@@ -55,7 +55,14 @@ export interface Propagation<Outputs extends Readonly<Record<string, ModelOutput
  * @throws InputError `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`, `INCONSISTENT`, `WRONG_CHOICE` for what is no model, and
  *   `NOT_VALID_HERE`, with the cause, when the likely inputs or all draws give no finite result
  * @example
- * propagate({ model: cubeMass, evidence: { edge: around(q("1 m"), 0.02), density: q("2700 kg/m³") } }).spread.mass.p90;
+ * const range = model({
+ *   name: "range",
+ *   inputs: { usable: { unit: "kWh", meaning: "usable energy", above: 0 }, use: { unit: "Wh/km", meaning: "consumption", above: 0 } },
+ *   outputs: { range: { unit: "km", meaning: "range" } },
+ *   evaluate: ({ usable, use }) => ({ range: (1000 * usable) / use }),
+ * });
+ * const evidence = { usable: q("90 kWh"), use: around(q("180 Wh/km"), 0.1) };
+ * propagate({ model: range, evidence }).likely.range.in("km"); // 500
  */
 export function propagate<
   Inputs extends Readonly<Record<string, ModelInput>>,
@@ -106,9 +113,4 @@ export function propagate<
     },
     samples: (output: string) => Float64Array.from(column(output)),
   }) as unknown as Propagation<Outputs>;
-}
-
-function noResult(what: string, cause: unknown): InputError {
-  const why = cause === undefined ? "" : `: ${cause instanceof Error ? cause.message : String(cause)}`;
-  return Object.assign(new InputError("NOT_VALID_HERE", `${what}${why}`, {}), { cause });
 }

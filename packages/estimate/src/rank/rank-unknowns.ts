@@ -1,6 +1,6 @@
 import { quantity, readOptions } from "@tarewatt/units";
-import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
-import { entryOf, readModel } from "../model/read-model.js";
+import type { EvidenceFor, Model, ModelInput, ModelOutput, ValueIn } from "../model/model.js";
+import { attempt, entryOf, noResult, readModel } from "../model/read-model.js";
 import { likelyInputs, readAllEvidence } from "../propagate/study.js";
 
 /** What {@link rankUnknowns} needs. */
@@ -37,9 +37,17 @@ export interface RankedUnknown<Y> {
  *
  * @param options - model, evidence and output
  * @returns the unknowns, the largest swing first
- * @throws InputError `WRONG_CHOICE` for an output that the model does not give
+ * @throws InputError `WRONG_CHOICE` for an output that the model does not give, `NOT_VALID_HERE`, with the cause, when the model gives no
+ *   finite result at an end of a range
  * @example
- * rankUnknowns({ model, evidence, output: "range" })[0]?.input; // measure this next
+ * const range = model({
+ *   name: "range",
+ *   inputs: { usable: { unit: "kWh", meaning: "usable energy", above: 0 }, use: { unit: "Wh/km", meaning: "consumption", above: 0 } },
+ *   outputs: { range: { unit: "km", meaning: "range" } },
+ *   evaluate: ({ usable, use }) => ({ range: (1000 * usable) / use }),
+ * });
+ * const evidence = { usable: q("90 kWh"), use: around(q("180 Wh/km"), 0.1) };
+ * rankUnknowns({ model: range, evidence, output: "range" })[0]?.input; // "use"
  */
 export function rankUnknowns<
   Inputs extends Readonly<Record<string, ModelInput>>,
@@ -53,10 +61,12 @@ export function rankUnknowns<
   const { unit } = entryOf(model.outputs, output, "output", model.name);
   const read = readAllEvidence(model, options.evidence);
   const likely = likelyInputs(read);
-  const at = (changed: Readonly<Record<string, number>>): number =>
-    (model.evaluate({ ...likely, ...changed } as ModelNumbers<Inputs>) as Readonly<Record<string, number>>)[
-      output
-    ] as number;
+  const at = (changed: Readonly<Record<string, number>>): number => {
+    const { outputs, reason } = attempt(model, { ...likely, ...changed });
+    if (outputs !== undefined) return outputs[output] as number;
+    const [name] = Object.keys(changed);
+    throw noResult(`${model.name} gives no finite results with ${name} at an end of its range`, reason);
+  };
   const inUnit = (value: number): Y => (unit === "1" ? value : quantity(value, unit as string)) as Y;
   return [...read]
     .filter(([, { low, high }]) => low !== high)

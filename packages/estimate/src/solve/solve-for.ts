@@ -1,4 +1,4 @@
-import { InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
+import { describeGiven, InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
 import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
 import { entryOf, readModel } from "../model/read-model.js";
 import { quantileOfSorted, type Spread } from "../propagate/spread.js";
@@ -109,7 +109,16 @@ export interface Solution<X, Y> {
  * @throws InputError `UNKNOWN_OPTION`, `WRONG_CHOICE` for a name that the model does not have, `INCONSISTENT` when the bracket is
  *   empty, `NOT_VALID_HERE` when the output does not move with the unknown input or is not finite
  * @example
- * solveFor({ model, evidence, unknown: "packEnergy", between: [q("20 kWh"), q("250 kWh")], output: "range", target: q("500 km") });
+ * const range = model({
+ *   name: "range",
+ *   inputs: { usable: { unit: "kWh", meaning: "usable energy", above: 0 }, use: { unit: "Wh/km", meaning: "consumption", above: 0 } },
+ *   outputs: { range: { unit: "km", meaning: "range" } },
+ *   evaluate: ({ usable, use }) => ({ range: (1000 * usable) / use }),
+ * });
+ * const evidence = { usable: q("90 kWh"), use: around(q("180 Wh/km"), 0.1) };
+ * const between = [q("50 kWh"), q("150 kWh")] as const;
+ * const { likely } = solveFor({ model: range, evidence, unknown: "usable", between, output: "range", target: q("600 km") });
+ * likely.outcome; // "reached"
  */
 export function solveFor<
   Inputs extends Readonly<Record<string, ModelInput>>,
@@ -130,7 +139,7 @@ export function solveFor<
   const result = entryOf(model.outputs, output, "output", model.name);
   const { draws, seed } = readStudy(options, 2000);
   if (sense !== "at least" && sense !== "at most") {
-    throw new InputError("WRONG_CHOICE", `sense must be "at least" or "at most": got '${String(sense)}'`, {});
+    throw new InputError("WRONG_CHOICE", `sense must be "at least" or "at most": got ${describeGiven(sense)}`, {});
   }
   const [low, high] = readBracket(options.between, input);
   const target = readNumber("target", options.target, { unit: result.unit });
@@ -206,7 +215,7 @@ function readBracket(between: readonly unknown[], input: ModelInput): readonly [
   if (!(low < high)) {
     throw new InputError(
       "INCONSISTENT",
-      `between must go from the smaller to the larger: got ${between[0]}, ${between[1]}`,
+      `between must go from the smaller to the larger: got ${describeGiven(between[0])}, ${describeGiven(between[1])}`,
       {},
     );
   }

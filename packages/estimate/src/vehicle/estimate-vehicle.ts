@@ -38,9 +38,27 @@ import { outputNames, type VehicleModel, vehicleModel } from "./vehicle-model.js
  * @returns the estimate; ask it for chances, the pack that a range takes, the unknowns that matter and its working
  * @throws InputError for every input that makes no sense, by name
  * @example
- * const van = estimateVehicle({ ...known, conditions: [wltc3b, q("110 km/h")] });
- * van.on(wltc3b).range.p50.in("km");
- * van.packFor({ range: q("500 km"), on: wltc3b }).needed.p50;
+ * const cell = cylindricalCell({
+ *   ...{ diameter: q("21 mm"), height: q("70 mm"), mass: q("70 g") },
+ *   ...{ capacity: q("5 Ah"), nominalVoltage: q("3.6 V") },
+ * });
+ * const van = estimateVehicle({
+ *   name: "van (invented)",
+ *   base: { mass: around(q("1900 kg"), 0.05), referencePackMass: q("550 kg") },
+ *   cell,
+ *   pack: { energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.7, usableFraction: 0.93 },
+ *   payload: q("150 kg"),
+ *   dragCoefficient: around(0.29, 0.05),
+ *   frontalArea: q("2.9 m²"),
+ *   rollingResistanceCoefficient: around(0.009, 0.1),
+ *   airDensity: q("1.189 kg/m³"),
+ *   drivetrain: { efficiency: 0.87, recoveredShare: 0.85, contains: ["gears", "motor", "inverter"] },
+ *   accessories: q("400 W"),
+ *   chargingEfficiency: 0.89,
+ *   conditions: [wltc3b, q("110 km/h")],
+ * });
+ * van.on(wltc3b).range.p50.format();
+ * van.packFor({ range: q("500 km"), on: wltc3b }).needed.p50?.format();
  */
 export function estimateVehicle(options: VehicleOptions): VehicleEstimate {
   const read = readVehicle(options);

@@ -1,6 +1,14 @@
 import { composePack, type Pack } from "@tarewatt/pack";
-import { defaultRotatingMassFraction, type Loss } from "@tarewatt/roadload";
-import { type AnyQuantity, InputError, isQuantity, quantity, readNumber, readOptions } from "@tarewatt/units";
+import { defaultRotatingMassFraction, efficiencyDrivetrain, type Loss } from "@tarewatt/roadload";
+import {
+  type AnyQuantity,
+  describeGiven,
+  InputError,
+  isQuantity,
+  quantity,
+  readNumber,
+  readOptions,
+} from "@tarewatt/units";
 import { readEvidence } from "../evidence/evidence.js";
 import type { EvidenceFor } from "../model/model.js";
 import { type ConditionRead, readCondition, SLOW, sameCondition } from "./condition.js";
@@ -54,7 +62,10 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
     ...["rollingResistanceCoefficient", "airDensity", "rotatingMassFraction?", "drivetrain", "accessories"],
     ...["chargingEfficiency", "conditions", "draws?", "seed?"],
   ]);
-  const { base, pack, drivetrain, cell } = options;
+  const { base, pack, drivetrain, cell, name } = options;
+  if (typeof name !== "string") {
+    throw new InputError("WRONG_CHOICE", `the name of a vehicle must be a text: got ${describeGiven(name)}`, {});
+  }
   const inBase = [
     "mass",
     "referencePackMass",
@@ -68,7 +79,7 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
   if (isQuantity(base)) {
     throw new InputError(
       "NOT_AN_OBJECT",
-      `base takes { mass, referencePackMass }, or what baseMass gives: got ${String(base)} alone`,
+      `base takes { mass, referencePackMass }, or what baseMass gives: got ${describeGiven(base)} alone`,
       {},
     );
   }
@@ -96,7 +107,10 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
     ...(pack.construction === undefined ? {} : { construction: pack.construction }),
   });
   const conditions = readConditions(options.conditions);
-  const contains = Object.freeze([...drivetrain.contains]);
+  const { contains } = efficiencyDrivetrain({
+    ...{ efficiency: 1, regeneration: { share: 0 } }, // only to have the list read
+    contains: drivetrain.contains,
+  });
   return {
     evidence: Object.fromEntries(
       lines.map((each) => [each.input, evidenceOf(each)]),

@@ -50,7 +50,7 @@ const massOutputs = {
 } as const satisfies Readonly<Record<string, ModelOutput>>;
 
 /** @internal Masses by name, and for each condition what {@link outputNames} calls. */
-export type VehicleOutputs = typeof massOutputs & {
+type VehicleOutputs = typeof massOutputs & {
   readonly [Name in `consumption at ${"the battery" | "the wall"}, ${string}`]: {
     readonly unit: "Wh/km";
     readonly meaning: string;

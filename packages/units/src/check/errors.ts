@@ -23,7 +23,12 @@ export type InputErrorCode =
  * An input that makes no sense; nothing was computed and nothing was changed.
  *
  * @example
- * try { aerodynamicDrag({ ...inputs, dragArea: q("-0.7 m²") }); } catch (error) { (error as InputError).code; } // "NEGATIVE"
+ * try {
+ *   readOptions("drag", { dragArea: q("-0.7 m²") }, { dragArea: { unit: "m²", atLeast: 0 } });
+ * } catch (error) {
+ *   (error as InputError).code; // "NEGATIVE"
+ *   (error as InputError).message; // "dragArea must not be negative: got −0.7 m²"
+ * }
  */
 export class InputError extends TarewattError<InputErrorCode> {
   /** Always `"InputError"`. */

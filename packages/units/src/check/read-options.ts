@@ -1,22 +1,25 @@
+import type { Dimension } from "../dimension/dimension.js";
 import { labelOf } from "../dimension/table.js";
-import type { AnyQuantity } from "../quantity/quantity.js";
-import { describe, isQuantity } from "../quantity/value.js";
+import { isQuantity } from "../quantity/brand.js";
+import type { AnyQuantity, Quantity } from "../quantity/quantity.js";
 import { nearest } from "../unit/nearest.js";
-import { conversion, unitOf } from "../unit/unit.js";
+import { unitOf } from "../unit/unit.js";
+import { describeGiven, nameOf } from "./describe-given.js";
 import { InputError } from "./errors.js";
+import { isRecord, readList, readRecord } from "./shapes.js";
 
 /** What a number given as an option must be. */
 export interface NumberRule {
   /** Unit that the number is wanted in; `"1"` for a ratio or fraction, which may be given as a plain number. */
   readonly unit: string;
   /** Smallest value allowed, in `unit`. */
-  readonly atLeast?: number;
+  readonly atLeast?: number | undefined;
   /** The value must be greater than this, in `unit`. */
-  readonly above?: number;
+  readonly above?: number | undefined;
   /** Largest value allowed, in `unit`. */
-  readonly atMost?: number;
+  readonly atMost?: number | undefined;
   /** The option may be left out. */
-  readonly optional?: boolean;
+  readonly optional?: boolean | undefined;
 }
 
 /** The numbers read by {@link readOptions}, by option name. */
@@ -43,29 +46,36 @@ export function readOptions<const Rules extends Readonly<Record<string, NumberRu
   rules: Rules,
   others: readonly string[] = [],
 ): NumbersRead<Rules> {
-  if (typeof given !== "object" || given === null || Array.isArray(given)) {
-    throw new InputError("NOT_AN_OBJECT", `${where} takes an object of named options: got ${describe(given)}`, {});
+  const called = nameOf(where);
+  if (!isRecord(given)) {
+    throw new InputError(
+      "NOT_AN_OBJECT",
+      `${called} takes an object of named options: got ${describeGiven(given)}`,
+      {},
+    );
   }
-  const names = [...Object.keys(rules), ...others.map((name) => name.replace("?", ""))];
+  const known = readRecord(`the rules of ${called}`, rules) as Readonly<Record<string, NumberRule>>;
+  const beside = readList(`the other options of ${called}`, others).map(nameOf);
+  const names = [...Object.keys(known), ...beside.map((name) => name.replace("?", ""))];
   for (const name of Object.keys(given)) {
     if (!names.includes(name)) {
       const [near] = nearest(name, names);
       const hint = near === undefined ? `it takes ${names.join(", ")}` : `did you mean '${near}'?`;
-      throw new InputError("UNKNOWN_OPTION", `${where} has no option '${name}': ${hint}`, {
+      throw new InputError("UNKNOWN_OPTION", `${called} has no option '${name}': ${hint}`, {
         option: name,
         known: names,
       });
     }
   }
-  const values = given as Readonly<Record<string, unknown>>;
-  for (const name of others) {
-    if (!name.endsWith("?") && values[name] === undefined) missing(where, name);
+  for (const name of beside) {
+    if (!name.endsWith("?") && given[name] === undefined) missing(called, name);
   }
   const numbers: Record<string, number | undefined> = {};
-  for (const [name, rule] of Object.entries(rules)) {
-    const value = values[name];
+  for (const [name, rule] of Object.entries(known)) {
+    const value = given[name];
     if (value === undefined) {
-      if (rule.optional !== true) missing(where, name, rule.unit);
+      const { unit, optional } = readRecord(`the rule of ${name}`, rule);
+      if (optional !== true) missing(called, name, unit);
       numbers[name] = undefined;
     } else {
       numbers[name] = readNumber(name, value, rule);
@@ -86,18 +96,27 @@ export function readOptions<const Rules extends Readonly<Record<string, NumberRu
  * readNumber("speed", q("90 km/h"), { unit: "m/s", atLeast: 0 }); // 25
  */
 export function readNumber(name: string, value: unknown, rule: NumberRule): number {
-  const number = inUnitOf(name, value, rule);
+  const called = nameOf(name);
+  if (!isRecord(rule)) {
+    throw new InputError("NOT_AN_OBJECT", `the rule of ${called} must be an object: got ${describeGiven(rule)}`, {});
+  }
+  const number = inUnitOf(called, value, rule);
   const {
     atLeast = Number.NEGATIVE_INFINITY,
     above = Number.NEGATIVE_INFINITY,
     atMost = Number.POSITIVE_INFINITY,
   } = rule;
+  const bounded = typeof atLeast === "number" && typeof above === "number" && typeof atMost === "number";
+  if (!bounded) {
+    const wrong = [atLeast, above, atMost].find((bound) => typeof bound !== "number");
+    throw new InputError("NOT_A_NUMBER", `the bounds of ${called} must be numbers: got ${describeGiven(wrong)}`, {});
+  }
   if (number >= atLeast && number > above && number <= atMost) return number;
-  return refuse(name, value, rule, number);
+  return refuse(called, value, rule, number);
 }
 
 function inUnitOf(name: string, value: unknown, { unit }: NumberRule): number {
-  const wanted = unitOf(unit);
+  const { dimension } = unitOf(unit);
   if (typeof value === "number") {
     if (!Number.isFinite(value)) {
       throw new InputError("NOT_A_NUMBER", `${name} must be a finite number: got ${value}`, { name });
@@ -105,52 +124,48 @@ function inUnitOf(name: string, value: unknown, { unit }: NumberRule): number {
     if (unit === "1") return value;
     throw new InputError(
       "NOT_A_QUANTITY",
-      `${name} needs a unit: got the bare number ${value}, write q("${value} ${unit}") or another unit of ${labelOf(wanted.dimension)}`,
+      `${name} needs a unit: got the bare number ${value}, write q("${value} ${unit}") or another unit of ${labelOf(dimension)}`,
       { name },
     );
   }
   if (!isQuantity(value)) {
-    const example = unit === "1" ? "a number" : `a quantity in ${unit} or another unit of ${labelOf(wanted.dimension)}`;
-    throw new InputError("NOT_A_QUANTITY", `${name} must be ${example}: got ${describe(value)}`, { name });
+    const example = unit === "1" ? "a number" : `a quantity in ${unit} or another unit of ${labelOf(dimension)}`;
+    throw new InputError("NOT_A_QUANTITY", `${name} must be ${example}: got ${describeGiven(value)}`, { name });
   }
   return numberOf(name, value, unit);
 }
 
 function numberOf(name: string, value: AnyQuantity, unit: string): number {
-  const wanted = unitOf(unit);
-  const given = unitOf(value.unit);
-  if (value.dimension.key !== wanted.dimension.key || value.dimension.kind !== wanted.dimension.kind) {
-    const expected = labelOf(wanted.dimension);
-    const got = labelOf(value.dimension);
+  const wanted = unitOf(unit).dimension;
+  if (value.dimension.key !== wanted.key || value.dimension.kind !== wanted.kind) {
+    const expected = labelOf(wanted);
+    const given = labelOf(value.dimension);
     throw new InputError(
       "WRONG_DIMENSION",
-      `${name} must be ${expected}, for example in ${unit}: got ${value}, ${got}`,
-      {
-        name,
-        given: got,
-        expected,
-      },
+      `${name} must be ${expected}, for example in ${unit}: got ${describeGiven(value)}, ${given}`,
+      { name, given, expected },
     );
   }
-  const { n, c, d } = conversion(given, wanted);
-  const number = (value.value * n + c) / d;
-  if (Number.isFinite(number)) return number;
-  throw new InputError("NOT_A_NUMBER", `${name} is too large: got ${value}`, { name });
+  // Its own method, because only it knows the units that its copy of the package, or its maker, added.
+  const number: unknown = (value as Quantity<Dimension>).in(unit);
+  if (typeof number === "number" && Number.isFinite(number)) return number;
+  throw new InputError("NOT_A_NUMBER", `${name} is no finite number in ${unit}: got ${describeGiven(value)}`, { name });
 }
 
 function refuse(name: string, value: unknown, rule: NumberRule, number: number): never {
-  const details = { name, given: String(value), rule };
+  const given = typeof value === "number" ? String(value) : describeGiven(value);
+  const details = { name, given, rule };
   if (rule.unit === "1" && rule.atMost === 1 && number > 1) {
     const percent = typeof value === "number" && number <= 100;
     const hint = percent ? `: for ${number} % write ${Number((number / 100).toPrecision(12))} or q("${number} %")` : "";
-    throw new InputError("NOT_A_FRACTION", `${name} must be a fraction of at most 1: got ${value}${hint}`, details);
+    throw new InputError("NOT_A_FRACTION", `${name} must be a fraction of at most 1: got ${given}${hint}`, details);
   }
   if (rule.atLeast === 0 && number < 0) {
-    throw new InputError("NEGATIVE", `${name} must not be negative: got ${value}`, details);
+    throw new InputError("NEGATIVE", `${name} must not be negative: got ${given}`, details);
   }
   if (rule.above === 0 && number <= 0) {
     const code = number < 0 ? "NEGATIVE" : "OUT_OF_RANGE";
-    throw new InputError(code, `${name} must be greater than zero: got ${value}`, details);
+    throw new InputError(code, `${name} must be greater than zero: got ${given}`, details);
   }
   const unit = rule.unit === "1" ? "" : ` ${rule.unit}`;
   const limits = [
@@ -158,10 +173,10 @@ function refuse(name: string, value: unknown, rule: NumberRule, number: number):
     rule.above === undefined ? "" : `more than ${rule.above}${unit}`,
     rule.atMost === undefined ? "" : `at most ${rule.atMost}${unit}`,
   ].filter((limit) => limit !== "");
-  throw new InputError("OUT_OF_RANGE", `${name} must be ${limits.join(" and ")}: got ${value}`, details);
+  throw new InputError("OUT_OF_RANGE", `${name} must be ${limits.join(" and ")}: got ${given}`, details);
 }
 
-function missing(where: string, name: string, unit?: string): never {
-  const hint = unit === undefined || unit === "1" ? "" : `, a quantity in ${unit} for example`;
+function missing(where: string, name: string, unit?: unknown): never {
+  const hint = unit === undefined || unit === "1" ? "" : `, a quantity in ${nameOf(unit)} for example`;
   throw new InputError("MISSING_OPTION", `${where} needs the option '${name}'${hint}`, { option: name });
 }

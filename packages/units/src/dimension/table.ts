@@ -53,7 +53,7 @@ export const dimensions = {
 /** @internal */
 export type Dimensions = typeof dimensions;
 
-/** @internal A name of the table. */
+/** A name of a dimension or of a kind, such as `"energy"` or `"torque"`: what {@link Stated} and {@link Quantity.as} take. */
 export type DimensionName = keyof Dimensions;
 
 /** @internal The kind of an entry: its own name, or nothing for the plain reading of a dimension. */
@@ -79,7 +79,7 @@ type KindsByKey = {
   ];
 };
 
-/** @internal Units of the user's own: definitions by symbol. */
+/** Units of your own for {@link unitsWith}: definitions by symbol, such as `{ furlong: "660 ft" }`. */
 export type OwnUnits = Readonly<Record<string, string>>;
 
 /** The symbols, and those of the user's own that are defined by them. */

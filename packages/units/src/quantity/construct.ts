@@ -1,10 +1,11 @@
+import { describeGiven } from "../check/describe-given.js";
 import { labelOf } from "../dimension/table.js";
 import type { AnyUnit, QuantityLiteral, UnitDimension, UnitText } from "../unit/literal.js";
 import { unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
 import type { Quantity } from "./quantity.js";
 import { readLiteral } from "./read-literal.js";
-import { describe, makeQuantity } from "./value.js";
+import { makeQuantity } from "./value.js";
 
 /**
  * A quantity from a literal such as `"255 Wh/kg"`. The compiler reads the unit, so its type is known; so does the run time.
@@ -34,7 +35,8 @@ export function q<const S extends string>(text: QuantityLiteral<S>): Quantity<Un
  * quantity(255, "Wh/kg").in("kWh/kg"); // 0.255
  */
 export function quantity<const S extends string>(value: number, unit: AnyUnit<S>): Quantity<UnitDimension<S>> {
-  if (typeof value !== "number") fail("NOT_FINITE", `the value of a quantity must be a number: got ${describe(value)}`);
+  if (typeof value !== "number")
+    fail("NOT_FINITE", `the value of a quantity must be a number: got ${describeGiven(value)}`);
   const read = unitOf(unit);
   return makeQuantity(value, read, read.dimension.kind);
 }
@@ -46,7 +48,7 @@ export function quantity<const S extends string>(value: number, unit: AnyUnit<S>
  * @param like - any unit of the dimension wanted, such as `"kg"`
  * @throws QuantityError `WRONG_DIMENSION`, `WRONG_KIND`, `NUMBER_SYNTAX`, `UNIT_SYNTAX`, `UNKNOWN_UNIT`
  * @example
- * parseQuantity("5,974 lb", "kg").in("kg"); // 2709.8...
+ * parseQuantity("5,974 lb", "kg").in("kg"); // 2709.7608...
  */
 export function parseQuantity<const S extends string>(text: string, like: AnyUnit<S>): Quantity<UnitDimension<S>> {
   const { value, unit } = readLiteral(text);

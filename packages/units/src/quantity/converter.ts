@@ -1,3 +1,4 @@
+import { describeGiven } from "../check/describe-given.js";
 import { labelOf } from "../dimension/table.js";
 import type { AnyUnit, UnitDimension, UnitOf } from "../unit/literal.js";
 import { conversion, unitOf } from "../unit/unit.js";
@@ -5,13 +6,18 @@ import { fail } from "./errors.js";
 
 /** Converts numbers, for loops and tables where a quantity object a value would be too much. */
 export interface Converter {
-  /** One number. */
+  /**
+   * One number.
+   * @param value - finite number in the first unit
+   * @throws QuantityError `NOT_FINITE` when it is none, or becomes too large
+   */
   (value: number): number;
   /**
    * Many numbers.
    * @param values - numbers in the first unit; left as they are unless also given as `target`
    * @param target - filled and returned; a new Float64Array when left out
-   * @throws QuantityError `NUMBER_SYNTAX` when the lengths differ
+   * @throws QuantityError `NUMBER_SYNTAX` when the lengths differ, `NOT_FINITE` when a value is no finite number; the target
+   *   is then filled up to that value
    */
   array<T extends number[] | Float64Array | Float32Array = Float64Array>(values: ArrayLike<number>, target?: T): T;
 }
@@ -41,14 +47,31 @@ export function converter<const F extends string, const T extends string>(
     );
   }
   const { n, c, d } = conversion(source, target);
-  const convert = (value: number): number => (value * n + c) / d;
+  const convert = (value: number): number => {
+    const number = typeof value === "number" ? (value * n + c) / d : Number.NaN;
+    return Number.isFinite(number) ? number : refuse(value);
+  };
   const array = <A extends number[] | Float64Array | Float32Array>(values: ArrayLike<number>, out?: A): A => {
-    const filled = (out ?? new Float64Array(values.length)) as A;
-    if (filled.length !== values.length) {
-      fail("NUMBER_SYNTAX", `the target must be as long as the values: got ${filled.length} for ${values.length}`);
-    }
-    for (let i = 0; i < values.length; i++) filled[i] = ((values[i] as number) * n + c) / d;
+    const length = lengthOf("the values", values);
+    const filled = (out ?? new Float64Array(length)) as A;
+    const room = lengthOf("the target", filled);
+    if (room !== length) fail("NUMBER_SYNTAX", `the target must be as long as the values: got ${room} for ${length}`);
+    for (let i = 0; i < length; i++) filled[i] = convert(values[i] as number);
     return filled;
   };
-  return Object.assign(convert, { array });
+  return Object.freeze(Object.assign(convert, { array }));
+}
+
+/** A length beyond this is a mistake, and would end in an error of the engine. */
+const LONGEST = 1e8;
+
+function lengthOf(name: string, numbers: unknown): number {
+  const { length } = Object(typeof numbers === "object" ? numbers : undefined) as { length?: unknown };
+  if (typeof length === "number" && Number.isInteger(length) && length >= 0 && length <= LONGEST) return length;
+  return fail("NUMBER_SYNTAX", `${name} must be an array of at most ${LONGEST} numbers: got ${describeGiven(numbers)}`);
+}
+
+function refuse(value: unknown): never {
+  const size = typeof value === "number" && Number.isFinite(value) ? "too large" : "no finite number";
+  return fail("NOT_FINITE", `a number to convert is ${size}: got ${describeGiven(value)}`);
 }

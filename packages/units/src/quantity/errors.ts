@@ -8,6 +8,7 @@ export type QuantityErrorCode =
   | "TEMPERATURE_POINT"
   | "NOT_FINITE"
   | "NOT_A_QUANTITY"
+  | "NOT_A_PLAIN_NUMBER"
   | "BAD_JSON"
   | "UNKNOWN_OPTION"
   | "DIVISION_BY_ZERO";
@@ -18,7 +19,12 @@ export type QuantityErrorCode =
  * Test `error.code`, not the class: two copies of the package may meet in one program, and their classes differ.
  *
  * @example
- * try { q("12 kWhh"); } catch (error) { (error as TarewattError).code; } // "UNKNOWN_UNIT"
+ * const typedBySomebody: string = "12 kWhh";
+ * try {
+ *   q(typedBySomebody);
+ * } catch (error) {
+ *   (error as TarewattError).code; // "UNKNOWN_UNIT"
+ * }
  */
 export class TarewattError<Code extends string = string> extends Error {
   /** Stable, documented code. */
@@ -39,7 +45,16 @@ export class TarewattError<Code extends string = string> extends Error {
   }
 }
 
-/** A unit that cannot be read, or a quantity used as something that it is not. */
+/**
+ * A unit that cannot be read, or a quantity used as something that it is not.
+ *
+ * @example
+ * try {
+ *   q("5 kg").per(0);
+ * } catch (error) {
+ *   (error as QuantityError).code; // "DIVISION_BY_ZERO"
+ * }
+ */
 export class QuantityError extends TarewattError<QuantityErrorCode> {
   /** Always `"QuantityError"`. */
   override readonly name = "QuantityError";

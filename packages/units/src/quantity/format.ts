@@ -1,4 +1,5 @@
-import { SUPERSCRIPTS } from "../unit/grammar.js";
+import { describeGiven } from "../check/describe-given.js";
+import { SUPERSCRIPTS } from "../unit/superscripts.js";
 import { fail } from "./errors.js";
 
 const MINUS = "\u2212";
@@ -23,17 +24,22 @@ export function shortNumber(value: number): string {
  * @param digits - significant digits, 1 to 15
  * @throws QuantityError `NOT_FINITE`, and `NUMBER_SYNTAX` when `digits` is not a whole number from 1 to 15
  * @example
- * formatNumber(27134.4, 3); // "27 100"
+ * formatNumber(27134.4, 3); // "27\u202f100"
  */
 export function formatNumber(value: number, digits: number): string {
-  if (!Number.isFinite(value)) fail("NOT_FINITE", `a number to print must be finite: got ${value}`);
+  if (!Number.isFinite(value)) fail("NOT_FINITE", `a number to print must be finite: got ${describeGiven(value)}`);
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
-    fail("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${digits}`);
+    fail("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${describeGiven(digits)}`);
   }
   const rounded = value.toPrecision(digits);
   const exponent = rounded.indexOf("e");
   const plain = exponent >= 0 && Math.abs(Number(rounded)) < 1e15 && Math.abs(Number(rounded)) >= 1e-6;
   return readable(plain ? withoutExponent(rounded, digits) : rounded);
+}
+
+/** A number that is already printed, with its unit. @internal */
+export function withUnit(number: string, unit: string): string {
+  return unit === "1" ? number : number + (unit === "°" ? "" : " ") + unit;
 }
 
 function withoutExponent(rounded: string, digits: number): string {

@@ -1,9 +1,11 @@
+import { describeGiven } from "../check/describe-given.js";
+import { isRecord } from "../check/shapes.js";
 import { labelOf } from "../dimension/table.js";
 import type { AnyUnit, UnitDimension } from "../unit/literal.js";
 import { unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
 import type { Quantity, QuantityJSON } from "./quantity.js";
-import { describe, makeQuantity } from "./value.js";
+import { makeQuantity } from "./value.js";
 
 /**
  * A quantity from its JSON form.
@@ -15,9 +17,9 @@ import { describe, makeQuantity } from "./value.js";
  * quantityFromJSON(JSON.parse('{"value":2.61,"unit":"t","kind":""}'), "kg").in("kg"); // 2610
  */
 export function quantityFromJSON<const S extends string>(json: unknown, like: AnyUnit<S>): Quantity<UnitDimension<S>> {
-  const { value, unit, kind } = (typeof json === "object" && json !== null ? json : {}) as Partial<QuantityJSON>;
+  const { value, unit, kind } = (isRecord(json) ? json : {}) as Partial<QuantityJSON>;
   if (typeof value !== "number" || typeof unit !== "string" || typeof kind !== "string") {
-    fail("BAD_JSON", `expected {"value": number, "unit": text, "kind": text}: got ${describe(json)}`);
+    fail("BAD_JSON", `expected {"value": number, "unit": text, "kind": text}: got ${describeGiven(json)}`);
   }
   const read = unitOf(unit);
   const { key } = read.dimension;

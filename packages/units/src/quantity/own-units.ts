@@ -1,3 +1,5 @@
+import { describeGiven } from "../check/describe-given.js";
+import { readRecord } from "../check/shapes.js";
 import type { Dimension } from "../dimension/dimension.js";
 import type { OwnUnits } from "../dimension/table.js";
 import { parseUnit } from "../unit/grammar.js";
@@ -6,7 +8,7 @@ import { builtIn, conversion, unitOf, unitSystem } from "../unit/unit.js";
 import { fail } from "./errors.js";
 import type { Quantity } from "./quantity.js";
 import { readLiteral } from "./read-literal.js";
-import { makeQuantity } from "./value.js";
+import { assertQuantity, makeQuantity } from "./value.js";
 
 /** Readers that know units of your own beside the built-in ones. */
 export interface OwnUnitReaders<Own extends OwnUnits> {
@@ -35,21 +37,29 @@ export interface OwnUnitReaders<Own extends OwnUnits> {
  *
  * @param own - definitions by symbol, in built-in units and exact decimals, such as `{ furlong: "660 ft" }`; a symbol is
  *   letters, and none that is built in
- * @throws QuantityError `UNIT_SYNTAX` for a symbol that cannot be one, and what reading a unit throws
+ * @throws QuantityError `UNIT_SYNTAX` for a symbol that cannot be one, and what reading a unit throws; InputError
+ *   `NOT_AN_OBJECT`
  * @example
  * const mine = unitsWith({ furlong: "660 ft", pallet: "25 kg" });
  * mine.q("8 furlong").in("mi"); // 1
  * mine.in(q("500 kg"), "pallet"); // 20
  */
 export function unitsWith<const Own extends OwnUnits>(own: Own): OwnUnitReaders<Own> {
-  for (const [symbol, definition] of Object.entries(own)) {
+  const definitions = Object.entries(readRecord("the units of your own", own));
+  for (const [symbol, definition] of definitions) {
     if (!/^\p{L}+$/u.test(symbol) || builtIn.definitions.has(symbol)) {
       fail("UNIT_SYNTAX", `'${symbol}' cannot be a unit of your own: use letters, and no symbol that is built in`);
+    }
+    if (typeof definition !== "string") {
+      fail(
+        "UNIT_SYNTAX",
+        `the unit '${symbol}' must be defined by a text such as "660 ft": got ${describeGiven(definition)}`,
+      );
     }
     // Read here once, by built-in units alone, so that a mistake or a circle shows now and not where the unit is used
     parseUnit(definition, builtIn.definitions);
   }
-  const system = unitSystem(Object.entries(own));
+  const system = unitSystem(definitions as [string, string][]);
   return Object.freeze({
     q: (text: string) => {
       const { value, unit } = readLiteral(text, system);
@@ -61,11 +71,12 @@ export function unitsWith<const Own extends OwnUnits>(own: Own): OwnUnitReaders<
     },
     in: (quantity: Quantity<Dimension>, unit: string) => {
       const to = unitOf(unit, system);
-      const { key, kind } = quantity.dimension;
+      const { key, kind } = assertQuantity(quantity).dimension;
       // Its own conversion refuses what does not fit, with the reason; only a fitting one may name a unit it does not know.
       if (key !== to.dimension.key || kind !== to.dimension.kind) return quantity.in(unit);
       const { n, c, d } = conversion(unitOf(quantity.unit, system), to);
-      return (quantity.value * n + c) / d;
+      const number = (quantity.value * n + c) / d;
+      return Number.isFinite(number) ? number : fail("NOT_FINITE", `${quantity} is too large to be given in ${unit}`);
     },
   }) as OwnUnitReaders<Own>;
 }

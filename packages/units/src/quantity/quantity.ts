@@ -3,7 +3,11 @@ import type { Ratio } from "../dimension/names.js";
 import type { KindName } from "../dimension/table.js";
 import type { UnitOf } from "../unit/literal.js";
 
-/** What every quantity shows, whatever it measures; accepted where any quantity will do. */
+/**
+ * What every quantity shows, whatever it measures; accepted where any quantity will do.
+ *
+ * As a text, in `${quantity}` and `String(quantity)`, it prints itself.
+ */
 export interface AnyQuantity {
   /** The number, in {@link AnyQuantity.unit}. Finite. */
   readonly value: number;
@@ -30,9 +34,9 @@ export interface QuantityJSON {
 /** How to print a quantity. */
 export interface FormatOptions {
   /** Significant digits, 1 to 15; 3 when left out. Trailing zeros are kept: they are a statement. */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   /** Print in this unit instead of the quantity's own. */
-  readonly unit?: string;
+  readonly unit?: string | undefined;
 }
 
 type IsPoint<D extends Dimension> = D["kind"] extends "temperature" ? true : false;
@@ -45,6 +49,14 @@ export type NotPoints<X extends Dimension, Y extends Dimension> = true extends I
  * A number with a unit, and what it measures. Immutable; it keeps the unit that it was given in until told otherwise.
  *
  * Make one with {@link q} or {@link quantity}. Arithmetic checks dimensions and kinds in the type system and at run time.
+ *
+ * Operators do not work on quantities: `<`, `>`, `+`, `-` and `==` with a text or a number throw a QuantityError
+ * `NOT_A_PLAIN_NUMBER`, as they would compare or join texts; the compiler cannot forbid them. Compare with
+ * {@link Quantity.compareTo}, and give it to `sort`, too: `masses.sort((a, b) => a.compareTo(b))`. Without a comparator
+ * `sort` orders by the printed texts, where 10 kg stands before 9 kg.
+ *
+ * A copy made by spreading or by `structuredClone` (a worker's message) is no quantity, as it loses the methods: send what
+ * {@link AnyQuantity.toJSON} gives and read it with {@link quantityFromJSON}.
  *
  * @typeParam D - the dimension, such as `Energy`
  * @example
@@ -111,6 +123,8 @@ export interface Quantity<in out D extends Dimension> extends AnyQuantity {
   /**
    * Prints with a stated number of significant digits, digits grouped by thin spaces.
    * @param options - digits and unit
+   * @throws QuantityError `UNKNOWN_OPTION`, `NUMBER_SYNTAX` for digits that are no whole number from 1 to 15, and as
+   *   {@link Quantity.in}; InputError `NOT_AN_OBJECT`
    */
   format(options?: FormatOptions): string;
 }

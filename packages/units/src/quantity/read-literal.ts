@@ -1,7 +1,7 @@
-import { lowered } from "../unit/grammar.js";
+import { describeGiven } from "../check/describe-given.js";
+import { lowered } from "../unit/superscripts.js";
 import { builtIn, type Unit, unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
-import { describe } from "./value.js";
 
 /** Longest text that `q` reads. */
 export const MAX_QUANTITY_LENGTH = 120;
@@ -12,7 +12,7 @@ const NUMBER =
 /** @internal Reads number and unit of a text such as "1 200 N·m", "−7 °C", "Δ10 K", "2×10⁻³ Ω". */
 export function readLiteral(given: string, system = builtIn): { readonly value: number; readonly unit: Unit } {
   if (typeof given !== "string")
-    fail("NUMBER_SYNTAX", `a quantity must be a text such as "12.5 kg": got ${describe(given)}`);
+    fail("NUMBER_SYNTAX", `a quantity must be a text such as "12.5 kg": got ${describeGiven(given)}`);
   const text = given.trim();
   if (text.length > MAX_QUANTITY_LENGTH)
     fail("NUMBER_SYNTAX", `a quantity has at most ${MAX_QUANTITY_LENGTH} characters`);

@@ -2,6 +2,7 @@ import { QuantityError } from "../quantity/errors.js";
 import { misspellings } from "./misspellings.js";
 import { nearest } from "./nearest.js";
 import { decimal, divide, multiply, ONE, PI, power, type Rational } from "./rational.js";
+import { lowered } from "./superscripts.js";
 
 /**
  * The grammar of unit texts, at run time. Its compile-time twin is `literal.ts`.
@@ -25,8 +26,6 @@ export const MAX_UNIT_LENGTH = 80;
 const MAX_DEPTH = 8;
 const MAX_POWER = 9;
 const MAX_FACTOR_DIGITS = 300;
-/** Digits as they are raised, in order. @internal */
-export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
 /** Spaces, then a number, a symbol, a power behind either a symbol or a parenthesis, or any other character. */
 const TOKEN = /([ \u00a0\u202f]*)(?:(\d+(?:\.\d+)?)|([\p{L}_°%Δ#"'′″]+)|(.)|$)/suy;
@@ -150,11 +149,6 @@ class UnitReader {
   private where(): string {
     return `at character ${this.position + 1} of the unit '${this.text}'`;
   }
-}
-
-/** @internal A number written in superscripts, as plain digits. */
-export function lowered(superscript: string): string {
-  return [...superscript].map((c) => (c === "⁻" ? "-" : SUPERSCRIPTS.indexOf(c))).join("");
 }
 
 /** @internal The product a × b^sign. */

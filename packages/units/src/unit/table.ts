@@ -145,6 +145,6 @@ export type UnitKeys = {
 };
 
 /** The symbols of all units, in the order of the table. */
-export const unitSymbols: readonly UnitSymbol[] = /* @__PURE__ */ Object.values(unitTable).flatMap(
-  (group) => Object.keys(group) as UnitSymbol[],
+export const unitSymbols: readonly UnitSymbol[] = /* @__PURE__ */ Object.freeze(
+  /* @__PURE__ */ Object.values(unitTable).flatMap((group) => Object.keys(group) as UnitSymbol[]),
 );

@@ -1,9 +1,11 @@
+import { describeGiven } from "../check/describe-given.js";
 import type { Dimension } from "../dimension/dimension.js";
 import { type Exponents, keyOf } from "../dimension/key.js";
 import { kindInText } from "../dimension/table.js";
 import { QuantityError } from "../quantity/errors.js";
-import { combine, type ParsedUnit, parseUnit, SUPERSCRIPTS } from "./grammar.js";
+import { combine, type ParsedUnit, parseUnit } from "./grammar.js";
 import { decimal, divide, gcd, multiply, ONE, power, type Rational, rational, subtract, toNumber } from "./rational.js";
+import { SUPERSCRIPTS } from "./superscripts.js";
 import { unitTable } from "./table.js";
 
 /** @internal A unit that was read: what it is called, what it measures, and its exact worth in SI base units. */
@@ -84,7 +86,7 @@ export function unitOf(text: string, system = builtIn): Unit {
 
 function readUnit(given: string, system: UnitSystem): Unit {
   if (typeof given !== "string") {
-    throw new QuantityError("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${String(given)}`);
+    throw new QuantityError("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${describeGiven(given)}`);
   }
   const text = given.trim();
   // "5" and "100 km" would print as "5 100 km", which reads as something else.

@@ -1,10 +1,12 @@
+import { describeGiven } from "../check/describe-given.js";
 import { InputError } from "../check/errors.js";
 import { type NumberRule, readOptions } from "../check/read-options.js";
+import { readRecord, readWords } from "../check/shapes.js";
 import { fullNumber } from "../quantity/format.js";
 import type { AnyQuantity } from "../quantity/quantity.js";
 import { makeQuantity } from "../quantity/value.js";
 import { unitOf } from "../unit/unit.js";
-import type { Source } from "./source.js";
+import { readSource, type Source } from "./source.js";
 import type { Operand, Step, StepResult, Working } from "./step.js";
 
 /** How one input of a relation is written and what it may be. The calculation runs in `unit`. */
@@ -34,7 +36,7 @@ export interface RelationDefinition<Inputs extends object> {
   /** Where the relation is from. */
   readonly source: Source;
   /** Where it holds, in words. */
-  readonly validity?: string;
+  readonly validity?: string | undefined;
   /** The calculation, on plain numbers in the units of `inputs`. */
   readonly evaluate: (numbers: NumbersOf<Inputs>) => number;
 }
@@ -64,7 +66,8 @@ export interface Relation<Inputs extends object, Result> extends Omit<RelationDe
  * Declares a relation. Your own formulas become steps of a working in the same way as ours.
  *
  * @param definition - name, inputs, expression, source and calculation
- * @returns a function of named quantities
+ * @returns a function of named quantities, frozen, with its own copy of the definition
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` when a part is missing or is something else
  * @example
  * const kineticEnergy = relation<{ mass: Quantity<Mass>; speed: Quantity<Speed> }, Quantity<Energy>>({
  *   name: "kinetic energy",
@@ -82,7 +85,8 @@ export interface Relation<Inputs extends object, Result> extends Omit<RelationDe
 export function relation<Inputs extends object, Result extends AnyQuantity | number>(
   definition: RelationDefinition<Inputs>,
 ): Relation<Inputs, Result> {
-  const { name, inputs, result, evaluate, validity = "" } = definition;
+  const whole = readDefinition(definition);
+  const { name, inputs, result, evaluate, validity = "" } = whole;
   const rules = inputs as Readonly<Record<string, RelationInput>>;
   const read = (given: Inputs): NumbersOf<Inputs> => readOptions(name, given, rules) as NumbersOf<Inputs>;
   const finite = (value: number): number => {
@@ -95,7 +99,7 @@ export function relation<Inputs extends object, Result extends AnyQuantity | num
   };
   const of = (numbers: NumbersOf<Inputs>, working?: Working): number => {
     const value = evaluate(numbers);
-    if (working !== undefined) working.push(record(definition, numbers, value));
+    if (working !== undefined) working.push(record(whole, numbers, value));
     return value;
   };
   const call = (given: Inputs): Result => {
@@ -105,12 +109,40 @@ export function relation<Inputs extends object, Result extends AnyQuantity | num
   };
   const explain = (given: Inputs): Step => {
     const numbers = read(given);
-    return record(definition, numbers, finite(evaluate(numbers)));
+    return record(whole, numbers, finite(evaluate(numbers)));
   };
   // A function's own name cannot be assigned, so the name of the relation is defined over it.
   const described = Object.defineProperty(call, "name", { value: name });
-  const { name: _, evaluate: __, ...rest } = definition;
-  return Object.assign(described, rest, { of, explain }) as unknown as Relation<Inputs, Result>;
+  const { name: _, evaluate: __, ...rest } = whole;
+  return Object.freeze(Object.assign(described, rest, { of, explain })) as unknown as Relation<Inputs, Result>;
+}
+
+/** A copy of a definition that nobody can change, when all its parts are there. */
+function readDefinition<Inputs extends object>(given: RelationDefinition<Inputs>): RelationDefinition<Inputs> {
+  const parts = readRecord("the definition of a relation", given);
+  const name = readWords("the name of a relation", parts.name);
+  const result = readRecord(`the result of ${name}`, parts.result);
+  if (typeof parts.evaluate !== "function") {
+    const got = describeGiven(parts.evaluate);
+    throw new InputError("WRONG_CHOICE", `evaluate of ${name} must be a function: got ${got}`, { name });
+  }
+  const inputs = Object.entries(readRecord(`the inputs of ${name}`, parts.inputs)).map(([input, each]) => {
+    const rule = readRecord(`the input ${input} of ${name}`, each);
+    for (const part of ["symbol", "unit", "meaning"]) readWords(`${part} of the input ${input} of ${name}`, rule[part]);
+    return [input, Object.freeze({ ...rule })] as const;
+  });
+  return {
+    name,
+    inputs: Object.freeze(Object.fromEntries(inputs)) as unknown as RelationDefinition<Inputs>["inputs"],
+    result: Object.freeze({
+      symbol: readWords(`the symbol of the result of ${name}`, result.symbol),
+      unit: readWords(`the unit of the result of ${name}`, result.unit),
+    }),
+    expression: readWords(`the expression of ${name}`, parts.expression),
+    source: readSource(`the source of ${name}`, parts.source),
+    ...(parts.validity === undefined ? {} : { validity: readWords(`the validity of ${name}`, parts.validity) }),
+    evaluate: given.evaluate,
+  };
 }
 
 const RESULT_DIGITS = 4;
@@ -130,15 +162,11 @@ function record<Inputs extends object>(
     short = Object.fromEntries(entries.map(([key]) => [key, rounded(numbers[key], digits)])) as NumbersOf<Inputs>;
     if (rounded(evaluate(short), RESULT_DIGITS) === wanted) break;
   }
-  const operands: Operand[] = entries.map(([key, { symbol, meaning, unit }]) => ({
-    name: key,
-    symbol,
-    meaning,
-    value: numbers[key],
-    unit,
-    printed: fullNumber(short[key]),
-  }));
-  return { name, expression, operands, result: { ...result, value, printed: fullNumber(wanted) }, source, validity };
+  const operands: Operand[] = entries.map(([key, { symbol, meaning, unit }]) =>
+    Object.freeze({ name: key, symbol, meaning, value: numbers[key], unit, printed: fullNumber(short[key]) }),
+  );
+  const answer = Object.freeze({ ...result, value, printed: fullNumber(wanted) });
+  return Object.freeze({ name, expression, operands: Object.freeze(operands), result: answer, source, validity });
 }
 
 function rounded(value: number, digits: number): number {

@@ -1,3 +1,4 @@
+import { readList, readRecord, readWords } from "../check/shapes.js";
 import type { Source } from "./source.js";
 
 /** One operand of a step: a value as it was used and as it is printed. */
@@ -51,14 +52,28 @@ export type Working = Step[];
  * A step as one line: symbols, then values with units, then the result.
  *
  * @param step - the step
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` when something else was given
  * @example
- * stepLine(aerodynamicDrag.explain(inputs)); // "F_a = ½·ρ·C_dA·v·|v| = ½·1.189 kg/m³·0.899 m²·30.56 m/s·|30.56 m/s| = 499 N"
+ * const force = relation<{ mass: Quantity<Mass>; acceleration: Quantity<Acceleration> }, Quantity<Force>>({
+ *   name: "inertia force",
+ *   inputs: {
+ *     mass: { symbol: "m", unit: "kg", meaning: "mass", atLeast: 0 },
+ *     acceleration: { symbol: "a", unit: "m/s²", meaning: "acceleration" },
+ *   },
+ *   result: { symbol: "F", unit: "N" },
+ *   expression: "m·a",
+ *   source: { document: "classical mechanics", status: "definition" },
+ *   evaluate: ({ mass, acceleration }) => mass * acceleration,
+ * });
+ * stepLine(force.explain({ mass: q("2 t"), acceleration: q("1.5 m/s²") })); // "F = m·a = 2000 kg·1.5 m/s² = 3000 N"
  */
-export function stepLine({ expression, operands, result }: Step): string {
-  const answer = withUnit(result.printed, result.unit);
+export function stepLine(step: Step): string {
+  const { expression, operands, result } = readRecord("the step", step) as unknown as Step;
+  const { symbol, printed, unit } = readRecord("the result of the step", result) as unknown as StepResult;
+  const answer = withUnit(readWords("printed", printed), readWords("unit", unit));
   const filled = substitute(expression, operands);
   const middle = filled === answer ? "" : ` = ${filled}`;
-  return `${result.symbol} = ${expression}${middle} = ${answer}`;
+  return `${readWords("symbol", symbol)} = ${expression}${middle} = ${answer}`;
 }
 
 /**
@@ -66,8 +81,11 @@ export function stepLine({ expression, operands, result }: Step): string {
  *
  * @param expression - right-hand side in symbols
  * @param operands - the values
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` when something else was given
  * @example
- * substitute("m·a", operands); // "2000 kg·1.5 m/s²"
+ * const mass = { name: "mass", symbol: "m", meaning: "mass", value: 2000, unit: "kg", printed: "2000" };
+ * const pull = { name: "pull", symbol: "a", meaning: "acceleration", value: 1.5, unit: "m/s²", printed: "1.5" };
+ * substitute("m·a", [mass, pull]); // "2000 kg·1.5 m/s²"
  */
 export function substitute(expression: string, operands: readonly Operand[]): string {
   return splitExpression(expression, operands)
@@ -81,11 +99,20 @@ export function substitute(expression: string, operands: readonly Operand[]): st
  * @param expression - right-hand side in symbols
  * @param operands - the operands whose symbols stand in it; the longest symbol wins, whole words only
  * @returns the parts in order: text as it stands, and the operand in place of each symbol
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` when something else was given, or an operand without a symbol
  * @example
- * splitExpression("m·a", operands); // [mass, "·", acceleration]
+ * const mass = { name: "mass", symbol: "m", meaning: "mass", value: 2000, unit: "kg", printed: "2000" };
+ * const pull = { name: "pull", symbol: "a", meaning: "acceleration", value: 1.5, unit: "m/s²", printed: "1.5" };
+ * splitExpression("m·a", [mass, pull]).map((part) => (typeof part === "string" ? part : part.meaning)); // ["mass", "·", "acceleration"]
  */
 export function splitExpression(expression: string, operands: readonly Operand[]): (string | Operand)[] {
   const parts: (string | Operand)[] = [];
+  readWords("the expression", expression);
+  for (const operand of readList("the operands", operands)) {
+    const { symbol, printed, unit } = readRecord("an operand", operand);
+    // A symbol without characters would be found for ever.
+    for (const [name, text] of Object.entries({ symbol, printed, unit })) readWords(`${name} of an operand`, text);
+  }
   const bySize = [...operands].sort((a, b) => b.symbol.length - a.symbol.length);
   let text = "";
   let position = 0;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isQuantity, parseQuantity, type QuantityError, q, quantity } from "../../src/index.js";
+import { isQuantity, parseQuantity, type QuantityError, q, quantity, quantityFromJSON } from "../../src/index.js";
 
 function errorOf(act: () => unknown): QuantityError {
   try {
@@ -60,7 +60,36 @@ describe("isQuantity", () => {
     for (const thing of others) expect(isQuantity(thing)).toBe(false);
   });
 
+  const mark = { [Symbol.for("tarewatt.quantity")]: true };
+  const dimension = { key: "m0 kg1 s0 A0 K0", kind: "" };
+  const reader = { in: () => 3 };
+
   it("knows the mark of another copy of the package", () => {
-    expect(isQuantity({ [Symbol.for("tarewatt.quantity")]: true })).toBe(true);
+    expect(isQuantity({ ...mark, ...reader, value: 3, unit: "kg", dimension })).toBe(true);
+  });
+
+  it.each<[string, object]>([
+    ["nothing else", {}],
+    ["no dimension", { ...reader, value: 3, unit: "kg", dimension: null }],
+    ["a dimension of numbers", { ...reader, value: 3, unit: "kg", dimension: { key: 1, kind: 2 } }],
+    ["a value that is no number", { ...reader, value: Number.NaN, unit: "kg", dimension }],
+    ["a unit that is no text", { ...reader, value: 3, unit: 5, dimension }],
+    ["no methods", { value: 3, unit: "kg", dimension }],
+  ])("does not take the mark with %s for a quantity", (_, parts) => {
+    expect(isQuantity({ ...mark, ...parts })).toBe(false);
+  });
+
+  it("takes neither a copy by spreading, nor one by structuredClone, nor a revoked proxy", () => {
+    const { proxy, revoke } = Proxy.revocable(q("3 kg"), {});
+    revoke();
+    for (const thing of [{ ...q("3 kg") }, structuredClone(q("3 kg")), proxy]) expect(isQuantity(thing)).toBe(false);
+    const sent = structuredClone(q("3 kg").toJSON());
+    expect(quantityFromJSON(sent, "kg")).toEqual(q("3 kg"));
+  });
+
+  it("does not let a mark with a false dimension into a sum", () => {
+    const forged = { ...mark, ...reader, value: 3, unit: "m", dimension };
+    const error = errorOf(() => q("3 kg").plus(forged as never));
+    expect(error).toMatchObject({ code: "NOT_A_QUANTITY", message: expect.stringContaining("in m measures length") });
   });
 });
