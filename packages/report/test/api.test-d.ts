@@ -1,24 +1,24 @@
 import { q } from "@tarewatt/units";
 import { expectTypeOf, test } from "vitest";
 import {
-  type Cell,
   type Figure,
+  figureToSvg,
+  figureToVegaLite,
   lineFigure,
   page,
   type Table,
+  type TableCell,
   table,
-  toSvg,
-  toText,
-  toVegaLite,
+  tableToText,
   type VegaLiteSpec,
 } from "../src/index.js";
 
 test("tables", () => {
   expectTypeOf(table).returns.toEqualTypeOf<Table>();
-  expectTypeOf(toText).parameter(0).toEqualTypeOf<Table>();
-  expectTypeOf(q("3 kg")).toExtend<Cell>();
-  expectTypeOf<{ p10: number; p50: number; p90: number; mean: number }>().toExtend<Cell>();
-  expectTypeOf<Date>().not.toExtend<Cell>();
+  expectTypeOf(tableToText).parameter(0).toEqualTypeOf<Table>();
+  expectTypeOf(q("3 kg")).toExtend<TableCell>();
+  expectTypeOf<{ p10: number; p50: number; p90: number; mean: number }>().toExtend<TableCell>();
+  expectTypeOf<Date>().not.toExtend<TableCell>();
   // @ts-expect-error a column needs a title
   table({ title: "T", columns: [{ key: "a" }], rows: [] });
   // @ts-expect-error one unit goes into `unit`
@@ -27,8 +27,8 @@ test("tables", () => {
 
 test("figures", () => {
   expectTypeOf(lineFigure).returns.toEqualTypeOf<Figure>();
-  expectTypeOf(toVegaLite).returns.toEqualTypeOf<VegaLiteSpec>();
-  expectTypeOf(toSvg).returns.toEqualTypeOf<Promise<string>>();
+  expectTypeOf(figureToVegaLite).returns.toEqualTypeOf<VegaLiteSpec>();
+  expectTypeOf(figureToSvg).returns.toEqualTypeOf<Promise<string>>();
   const axes = { title: "T", x: { title: "X", unit: "m" }, y: { title: "Y", unit: "N" }, description: "D" };
   // @ts-expect-error points are plain numbers in the units of the axes
   lineFigure({ ...axes, series: [{ name: "A", points: [{ x: q("3 m"), y: 2 }] }] });

@@ -19,8 +19,9 @@ export {
 export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
 export { cycles } from "./cycle/cycles.js";
 export { hwfet } from "./cycle/hwfet.js";
-export type { SpeedUnit } from "./cycle/make-cycle.js";
-export { type SpeedTraceOptions, speedTrace, type TimeUnit } from "./cycle/speed-trace.js";
+export type { TimeUnit } from "./cycle/read-table.js";
+export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
+export type { SpeedUnit } from "./cycle/speed-unit.js";
 export { udds } from "./cycle/udds.js";
 export { us06 } from "./cycle/us06.js";
 export { wltc3b } from "./cycle/wltc3b.js";

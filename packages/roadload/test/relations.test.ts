@@ -1,4 +1,4 @@
-import { quantity, type Relation } from "@tarewatt/units";
+import { quantity, type Relation, type RelationInput } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
 import * as roadload from "../src/index.js";
 import { codeOf } from "./support.js";
@@ -11,7 +11,7 @@ const relations = Object.entries(roadload).filter(
 );
 
 /** An allowed value for an input: the middle of its range, or near its one limit. */
-function allowed({ atLeast, above, atMost }: { atLeast?: number; above?: number; atMost?: number }): number {
+function allowed({ atLeast, above, atMost }: RelationInput): number {
   const low = atLeast ?? above;
   if (low !== undefined && atMost !== undefined) return (low + atMost) / 2;
   if (low !== undefined) return low + 1;

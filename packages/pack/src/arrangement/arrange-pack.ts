@@ -1,4 +1,5 @@
 import {
+  describeGiven,
   type ElectricCharge,
   type Energy,
   InputError,
@@ -31,7 +32,7 @@ export interface ArrangementOptions {
   /** Nominal voltage wanted. Greater than zero. */
   readonly nominalVoltage: Quantity<Voltage>;
   /** Which whole number of cells in parallel to take; `"nearest"` when left out. */
-  readonly rounding?: Rounding;
+  readonly rounding?: Rounding | undefined;
 }
 
 /** Cells in series and in parallel, and what they add up to. Whole cells seldom hit a target exactly. */
@@ -145,7 +146,7 @@ const roundings: readonly Rounding[] = ["nearest", "at least"];
 function readRounding(rounding: unknown = "nearest"): Rounding {
   const known = roundings.find((each) => each === rounding);
   if (known !== undefined) return known;
-  const [near] = nearest(String(rounding), roundings);
+  const [near] = typeof rounding === "string" ? nearest(rounding, roundings) : [];
   const hint = near === undefined ? 'it is "nearest" or "at least"' : `did you mean "${near}"?`;
-  throw new InputError("WRONG_CHOICE", `rounding cannot be "${String(rounding)}": ${hint}`, { known: roundings });
+  throw new InputError("WRONG_CHOICE", `rounding cannot be ${describeGiven(rounding)}: ${hint}`, { known: roundings });
 }

@@ -9,17 +9,17 @@ export interface CellOptions {
   /** Mass of one cell. Greater than zero. */
   readonly mass: Quantity<Mass>;
   /** Voltage at full charge; not below the nominal voltage. */
-  readonly maximumVoltage?: Quantity<Voltage>;
+  readonly maximumVoltage?: Quantity<Voltage> | undefined;
   /** Voltage at which a discharge ends; not above the nominal voltage. */
-  readonly minimumVoltage?: Quantity<Voltage>;
+  readonly minimumVoltage?: Quantity<Voltage> | undefined;
   /** Energy as stated by the source, a check only: it may not differ from capacity × nominal voltage by more than 3 %. */
-  readonly energy?: Quantity<Energy>;
+  readonly energy?: Quantity<Energy> | undefined;
   /** Chemistry, in any words. */
-  readonly chemistry?: string;
+  readonly chemistry?: string | undefined;
   /** Designation or trade name, in any words. */
-  readonly designation?: string;
+  readonly designation?: string | undefined;
   /** Where the data are from. */
-  readonly source?: Source;
+  readonly source?: Source | undefined;
 }
 
 /** Options of {@link cylindricalCell}. */

@@ -1,4 +1,4 @@
-import { InputError } from "@tarewatt/units";
+import { describeGiven, InputError } from "@tarewatt/units";
 
 /** Longest text kept: a label, not an essay. */
 const LONGEST = 200;
@@ -7,7 +7,10 @@ const LONGEST = 200;
 export function readText(name: string, text: unknown): string | undefined {
   if (text === undefined) return undefined;
   if (typeof text !== "string") {
-    throw new InputError("WRONG_CHOICE", `${name} must be a text: got a ${typeof text}`, { name, expected: "text" });
+    throw new InputError("WRONG_CHOICE", `${name} must be a text: got ${describeGiven(text)}`, {
+      name,
+      expected: "text",
+    });
   }
   if (text.trim() === "") {
     throw new InputError("EMPTY", `${name} must not be empty: leave it out when there is nothing to say`, { name });

@@ -1,3 +1,4 @@
+import { frozen } from "../check/frozen.js";
 import type { FractionPrior } from "./fraction-prior.js";
 
 const meaning = "mass of the cells over mass of the pack";
@@ -20,7 +21,7 @@ export const cellMassFractionPrior: {
   readonly moduleBased: FractionPrior;
   /** Cells straight in the housing. */
   readonly cellToPack: FractionPrior;
-} = {
+} = /* @__PURE__ */ frozen({
   moduleBased: {
     meaning,
     low: 0.58,
@@ -55,4 +56,4 @@ export const cellMassFractionPrior: {
     likelySource: { document: "middle of the published ends, an assumption", status: "common practice" },
     note: "Claims tend to be optimistic: published packs of 126 and 150 Wh/kg, of cells of 160 to 176 Wh/kg, leave 0.72 to 0.94 open.",
   },
-};
+});

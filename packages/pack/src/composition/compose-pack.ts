@@ -21,13 +21,13 @@ export interface PackOptions {
   /** Mass of the cells over mass of the pack: more than 0, at most 1. See {@link cellMassFractionPrior}. */
   readonly cellMassFraction: number | Quantity<Ratio>;
   /** Usable energy over total energy: more than 0, at most 1. See {@link usableFractionPrior}. */
-  readonly usableFraction?: number | Quantity<Ratio>;
+  readonly usableFraction?: number | Quantity<Ratio> | undefined;
   /** Volume of the cells over volume of the pack: more than 0, at most 1. */
-  readonly cellVolumeFraction?: number | Quantity<Ratio>;
+  readonly cellVolumeFraction?: number | Quantity<Ratio> | undefined;
   /** Which whole number of cells in parallel to take; `"nearest"` when left out. */
-  readonly rounding?: Rounding;
+  readonly rounding?: Rounding | undefined;
   /** How the pack is built, in any words; it labels the result and changes no figure. */
-  readonly construction?: string;
+  readonly construction?: string | undefined;
 }
 
 const FRACTION = { unit: "1", above: 0, atMost: 1 } as const satisfies NumberRule;
@@ -64,12 +64,7 @@ export function composePack(options: PackOptions): Pack {
   const { cellMassFraction } = readOptions("composePack", options, rules, ["cell", "rounding?", "construction?"]);
   const { cell, energy: energyWanted, nominalVoltage: voltageWanted, rounding } = options;
   const construction = readText("construction", options.construction);
-  const arrangement = arrangePack({
-    cell,
-    energy: energyWanted,
-    nominalVoltage: voltageWanted,
-    ...(rounding !== undefined && { rounding }),
-  });
+  const arrangement = arrangePack({ cell, energy: energyWanted, nominalVoltage: voltageWanted, rounding });
   const { cellCount, energy: total, nominalVoltage, maximumVoltage, capacity } = arrangement;
 
   const forCells = { cellCount, cellMass: cell.mass };

@@ -1,4 +1,5 @@
 import type { Source } from "@tarewatt/units";
+import { frozen } from "../check/frozen.js";
 
 /** One published pack. */
 export interface PublishedPack {
@@ -13,10 +14,10 @@ export interface PublishedPack {
 }
 
 /** @internal */
-export const publishedPacksSource: Source = {
+export const publishedPacksSource: Source = /* @__PURE__ */ Object.freeze({
   document: "trade article of April 2020 on packs of electric cars, entries estimated by its author left out",
   status: "quoted",
-};
+});
 
 // biome-ignore format: one pack a line
 const rows: readonly (readonly [string, number, number, number])[] = [
@@ -49,6 +50,6 @@ const rows: readonly (readonly [string, number, number, number])[] = [
  * @example
  * publishedPacks.length; // 19
  */
-export const publishedPacks: readonly PublishedPack[] = /* @__PURE__ */ rows.map(
-  ([chemistry, total, usable, mass]): PublishedPack => ({ chemistry, total, usable, mass }),
+export const publishedPacks: readonly PublishedPack[] = /* @__PURE__ */ frozen(
+  /* @__PURE__ */ rows.map(([chemistry, total, usable, mass]): PublishedPack => ({ chemistry, total, usable, mass })),
 );

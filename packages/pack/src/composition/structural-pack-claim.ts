@@ -1,4 +1,5 @@
 import type { Source } from "@tarewatt/units";
+import { frozen } from "../check/frozen.js";
 
 /** A claim about the mass of a vehicle whose pack is part of its structure. */
 export interface StructuralPackClaim {
@@ -21,9 +22,9 @@ export interface StructuralPackClaim {
  * @example
  * structuralPackClaim.savedShareOfVehicleMass; // 0.1
  */
-export const structuralPackClaim: StructuralPackClaim = {
+export const structuralPackClaim: StructuralPackClaim = /* @__PURE__ */ frozen({
   savedShareOfVehicleMass: 0.1,
   claimedFor: "a mid-size car",
   note: "A claim, not a measurement; it need not scale to a larger vehicle.",
   source: { document: "claims for structural battery packs", status: "common practice" },
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from "../check/frozen.js";
 import type { FractionPrior } from "./fraction-prior.js";
 import { publishedPacks, publishedPacksSource } from "./published-packs.js";
 
@@ -9,7 +10,7 @@ import { publishedPacks, publishedPacksSource } from "./published-packs.js";
  * @example
  * usableFractionPrior.likely; // 0.93
  */
-export const usableFractionPrior: FractionPrior = {
+export const usableFractionPrior: FractionPrior = /* @__PURE__ */ frozen({
   meaning: "usable energy over total energy",
   low: 0.9,
   likely: 0.93,
@@ -22,4 +23,4 @@ export const usableFractionPrior: FractionPrior = {
   source: publishedPacksSource,
   likelySource: publishedPacksSource,
   note: "Half of the packs lie outside: the least is 0.81, the greatest 0.97. Makers differ in what they call usable.",
-};
+});

@@ -18,7 +18,7 @@ export type ReportErrorCode =
  * `InputError` of `@tarewatt/units`, as everywhere.
  *
  * @example
- * try { await toSvg(figure); } catch (error) { (error as ReportError).code; } // "MISSING_PEER"
+ * try { await figureToSvg(figure); } catch (error) { (error as ReportError).code; } // "MISSING_PEER"
  */
 export class ReportError extends TarewattError<ReportErrorCode> {
   /** Always `ReportError`. */

@@ -1,4 +1,4 @@
-import { InputError, readOptions } from "@tarewatt/units";
+import { describeGiven, InputError, readOptions } from "@tarewatt/units";
 import { ReportError } from "./errors.js";
 
 /** @internal Checks that an object has the keys named and no other; a name that ends in `?` may be left out. */
@@ -8,14 +8,15 @@ export function readKeys(where: string, given: object, names: readonly string[])
 
 /** @internal A text that says something. */
 export function readText(name: string, value: unknown): string {
+  const text = readString(name, value);
+  if (text.trim() !== "") return text;
+  throw new InputError("EMPTY", `${name} must not be empty: write what a reader should see there`, { name });
+}
+
+/** @internal A text, which may be empty. */
+export function readString(name: string, value: unknown): string {
   if (typeof value !== "string") {
-    const got = value === null ? "null" : Array.isArray(value) ? "an array" : `a ${typeof value}`;
-    throw new ReportError("NOT_A_TEXT", `${name} must be a text: got ${value === undefined ? "nothing" : got}`, {
-      name,
-    });
-  }
-  if (value.trim() === "") {
-    throw new InputError("EMPTY", `${name} must not be empty: write what a reader should see there`, { name });
+    throw new ReportError("NOT_A_TEXT", `${name} must be a text: got ${describeGiven(value)}`, { name });
   }
   return value;
 }
@@ -25,12 +26,16 @@ export function readOptionalText(name: string, value: unknown): string | undefin
   return value === undefined ? undefined : readText(name, value);
 }
 
+/** @internal An object with named parts; which ones, whoever reads it says. */
+export function readRecord<T extends object>(name: string, value: T): T {
+  if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
+  throw new InputError("NOT_AN_OBJECT", `${name} must be an object: got ${describeGiven(value)}`, { name });
+}
+
 /** @internal A list; an empty one is refused unless it may be empty. */
 export function readList<T>(name: string, value: readonly T[], { mayBeEmpty = false } = {}): readonly T[] {
   if (!Array.isArray(value)) {
-    throw new InputError("NOT_AN_OBJECT", `${name} must be an array: got ${value === null ? "null" : typeof value}`, {
-      name,
-    });
+    throw new InputError("NOT_AN_OBJECT", `${name} must be an array: got ${describeGiven(value)}`, { name });
   }
   if (value.length === 0 && !mayBeEmpty) {
     throw new InputError("EMPTY", `${name} must have at least one entry: got an empty array`, { name });

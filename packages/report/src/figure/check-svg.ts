@@ -17,7 +17,7 @@ export function checkSvg(svg: string): string {
   const picture = readText("svg", svg).trim();
   const fault = faultOf(picture);
   if (fault === undefined) return picture;
-  throw new ReportError("UNSAFE_SVG", `the svg ${fault}: give a plain drawing, such as toSvg makes`, { fault });
+  throw new ReportError("UNSAFE_SVG", `the svg ${fault}: give a plain drawing, such as figureToSvg makes`, { fault });
 }
 
 function faultOf(picture: string): string | undefined {

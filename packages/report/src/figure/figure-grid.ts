@@ -1,13 +1,15 @@
 import { plainLine } from "../escape/plain.js";
+import { withUnit } from "../escape/with-unit.js";
 import type { Grid } from "../table/grid.js";
 import { commonPlaces, formatPlaces, formatSpread } from "../table/number.js";
-import type { Figure, LineTarget } from "./figure.js";
+import type { LineTarget } from "./figure.js";
+import type { FigureContent } from "./line-spec.js";
 
 const DIGITS = 4;
 const MOST_DIGITS_OF_X = 6;
 
 /** @internal The points of a figure as a table, the targets as notes. */
-export function figureGrid({ title, x, y, rows, targets, caption }: Figure): Grid {
+export function figureGrid({ title, x, y, rows, targets, caption }: FigureContent): Grid {
   const xPlaces = commonPlaces(
     rows.map((row) => row.x),
     MOST_DIGITS_OF_X,
@@ -35,8 +37,8 @@ export function figureGrid({ title, x, y, rows, targets, caption }: Figure): Gri
   };
 }
 
-function targetNote({ label, value, x: place }: LineTarget, { x, y }: Pick<Figure, "x" | "y">): string {
-  const [axis, at] = value === undefined ? [x, place ?? 0] : [y, value];
-  const unit = axis.unit === "1" ? "" : ` ${axis.unit}`;
-  return `${label} (rule at ${axis.title.toLowerCase()} ${formatPlaces(at, commonPlaces([at], MOST_DIGITS_OF_X))}${unit})`;
+function targetNote({ label, value, x: across }: LineTarget, { x, y }: Pick<FigureContent, "x" | "y">): string {
+  const [axis, at] = value === undefined ? [x, across ?? 0] : [y, value];
+  const place = withUnit(formatPlaces(at, commonPlaces([at], MOST_DIGITS_OF_X)), axis.unit);
+  return `${label} (rule at ${axis.title.toLowerCase()} ${place})`;
 }

@@ -2,12 +2,14 @@ import { readKeys } from "../check/read.js";
 import { escapeHtml } from "../escape/html.js";
 import { checkSvg } from "./check-svg.js";
 import type { Figure } from "./figure.js";
-import { toSvg } from "./to-svg.js";
+import type { FigureContent } from "./line-spec.js";
+import { readFigure } from "./read-figure.js";
+import { figureToSvg } from "./to-svg.js";
 
 /** What {@link figureToHtml} takes beside the figure. */
 export interface FigureHtmlOptions {
-  /** A picture of the figure made before; drawn by {@link toSvg} without its caption when left out. */
-  readonly svg?: string;
+  /** A picture of the figure made before; drawn by {@link figureToSvg} without its caption when left out. */
+  readonly svg?: string | undefined;
 }
 
 /**
@@ -16,17 +18,18 @@ export interface FigureHtmlOptions {
  * @param figure - the figure
  * @param options - a picture made before
  * @returns markup without scripts and without anything to load
- * @throws ReportError `UNSAFE_SVG` when the picture holds more than a drawing, `MISSING_PEER` as {@link toSvg}
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
+ * @throws ReportError `UNSAFE_SVG` when the picture holds more than a drawing, `MISSING_PEER` as {@link figureToSvg}
  * @example
  * await figureToHtml(ranges); // "<figure class=\"tarewatt-figure\"><svg role=\"img\" ..."
  */
 export async function figureToHtml(figure: Figure, options: FigureHtmlOptions = {}): Promise<string> {
   readKeys("figureToHtml", options, ["svg?"]);
-  return figureElement(figure, options.svg ?? (await toSvg(figure, { caption: false })));
+  return figureElement(readFigure(figure), options.svg ?? (await figureToSvg(figure, { caption: false })));
 }
 
 /** @internal The element for a picture that is there. */
-export function figureElement(figure: Figure, svg: string): string {
+export function figureElement(figure: FigureContent, svg: string): string {
   const picture = checkSvg(svg);
   // A picture made elsewhere may have no alternative text of its own.
   const named = /^<svg role="img" aria-label="/.test(picture);

@@ -21,9 +21,9 @@ export interface LinePoint {
   /** Position along the vertical axis: the median where there is a spread. */
   readonly y: number;
   /** Lower end of the band, at most `y`. */
-  readonly low?: number;
+  readonly low?: number | undefined;
   /** Upper end of the band, at least `y`. */
-  readonly high?: number;
+  readonly high?: number | undefined;
 }
 
 /** A named line. */
@@ -41,7 +41,7 @@ export interface LevelTarget {
   /** Where it stands on the vertical axis, in its unit. */
   readonly value: number;
   /** Not here: a target stands on one axis. */
-  readonly x?: never;
+  readonly x?: undefined;
 }
 
 /** A place to mark, drawn as a thin dashed upright rule. */
@@ -51,7 +51,7 @@ export interface PlaceTarget {
   /** Where it stands on the horizontal axis, in its unit. */
   readonly x: number;
   /** Not here: a target stands on one axis. */
-  readonly value?: never;
+  readonly value?: undefined;
 }
 
 /** A value to compare with, on the vertical axis or on the horizontal one. */
@@ -74,21 +74,21 @@ export interface LineFigureOptions {
   /** One to seven lines. */
   readonly series: readonly LineSeries[];
   /** Values to compare with. */
-  readonly targets?: readonly LineTarget[];
+  readonly targets?: readonly LineTarget[] | undefined;
   /** What a reader should know, such as the conditions. */
-  readonly caption?: string;
+  readonly caption?: string | undefined;
   /** Where the data are from; printed below the figure. */
-  readonly source?: string;
+  readonly source?: string | undefined;
   /** Date of the data or the figure, as it is to be printed beside the source. */
-  readonly date?: string;
+  readonly date?: string | undefined;
   /** What the band from `low` to `high` is; `"P10 to P90"` when left out. */
-  readonly band?: string;
+  readonly band?: string | undefined;
   /** What the picture says, in words, for readers who cannot see it. */
   readonly description: string;
 }
 
 /**
- * A line figure as plain, frozen data. {@link toVegaLite}, {@link toSvg}, {@link figureToText}, {@link figureToMarkdown},
+ * A line figure as plain, frozen data. {@link figureToVegaLite}, {@link figureToSvg}, {@link figureToText}, {@link figureToMarkdown},
  * {@link figureToHtml} and {@link figureToCsv} print it. In a notebook it shows itself.
  */
 export interface Figure {

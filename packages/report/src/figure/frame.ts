@@ -1,15 +1,15 @@
-import { InputError, readOptions } from "@tarewatt/units";
+import { describeGiven, InputError, readOptions } from "@tarewatt/units";
 import type { FigureContent } from "./line-spec.js";
 import { apart, roundTicks, type Ticks } from "./ticks.js";
 
 /** Size of a picture, and what it holds. */
 export interface PictureSize {
   /** Width of the plot between its axes, in pixels, 200 to 4000; 640 when left out. Labels stand to the right of it. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** Height of the plot, in pixels, 120 to 4000; 360 when left out. */
-  readonly height?: number;
+  readonly height?: number | undefined;
   /** Print the caption below the picture; `false` where the page around it prints the caption. */
-  readonly caption?: boolean;
+  readonly caption?: boolean | undefined;
 }
 
 /** One direction of the plot. */
@@ -41,7 +41,7 @@ export function readSize(
   const { width, height } = readOptions(where, size, rules, ["caption?", ...others]);
   const { caption } = size as PictureSize;
   if (caption !== undefined && typeof caption !== "boolean") {
-    throw new InputError("WRONG_CHOICE", `caption must be true or false: got a ${typeof caption}`, {});
+    throw new InputError("WRONG_CHOICE", `caption must be true or false: got ${describeGiven(caption)}`, {});
   }
   return { width: width ?? 640, height: height ?? 360 };
 }

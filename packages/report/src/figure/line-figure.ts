@@ -1,8 +1,10 @@
-import { readKeys, readList, readOptionalText, readText } from "../check/read.js";
+import { frozen } from "../check/frozen.js";
+import { readKeys, readOptionalText, readText } from "../check/read.js";
 import { showFigure } from "../notebook/show-figure.js";
-import type { Figure, FigureRow, LineFigureOptions } from "./figure.js";
+import type { Figure, LineFigureOptions } from "./figure.js";
 import { lineSpec } from "./line-spec.js";
-import { readAxis, readSeries, readTarget } from "./read-line.js";
+import { readTargets, rowsOf } from "./read-figure.js";
+import { readAxis, readSeries } from "./read-line.js";
 
 /**
  * A figure of one or more lines, each with its spread as a band, and targets to compare with.
@@ -44,10 +46,8 @@ export function lineFigure(options: LineFigureOptions): Figure {
   const title = readText("title", options.title);
   const description = readText("description", options.description);
   const series = readSeries(options.series);
-  const targets = Object.freeze(readList("targets", options.targets ?? [], { mayBeEmpty: true }).map(readTarget));
-  const rows = Object.freeze(
-    series.flatMap(({ name, points }) => points.map((point): FigureRow => Object.freeze({ series: name, ...point }))),
-  );
+  const targets = readTargets(options.targets ?? []);
+  const rows = rowsOf(series);
   const named = readOptionalText("band", options.band);
   const banded = rows.some(({ low }) => low !== undefined);
   const band = banded ? (named ?? "P10 to P90") : "";
@@ -63,7 +63,7 @@ export function lineFigure(options: LineFigureOptions): Figure {
     description,
     rows,
   };
-  return showFigure({ ...content, spec: lineSpec(content) });
+  return showFigure({ ...content, spec: frozen(lineSpec(content)) });
 }
 
 function captionOf(options: LineFigureOptions, band: string): string {

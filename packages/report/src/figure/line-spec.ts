@@ -1,6 +1,6 @@
 import { headLine } from "../table/grid.js";
 import { endLabels, labelLayers } from "./end-labels.js";
-import type { Figure, JsonValue, LineTarget, VegaLiteSpec } from "./figure.js";
+import type { Figure, JsonValue, LinePoint, LineTarget, VegaLiteSpec } from "./figure.js";
 import { type Frame, frameOf, type PictureSize } from "./frame.js";
 import { inks, strokeOf } from "./palette.js";
 import { LETTER, wrap } from "./wrap.js";
@@ -154,7 +154,7 @@ function channel(domain: readonly [number, number], axis: { readonly [key: strin
   return { type: "quantitative", scale: { domain, nice: false, zero: false }, axis } as const;
 }
 
-function plain({ x, y, low, high }: { x: number; y: number; low?: number; high?: number }) {
+function plain({ x, y, low, high }: LinePoint) {
   return low === undefined || high === undefined ? { x, y } : { x, y, low, high };
 }
 

@@ -1,3 +1,5 @@
+import { frozen } from "../check/frozen.js";
+
 /** @internal How one series is drawn. */
 export interface Stroke {
   readonly name: string;
@@ -11,7 +13,7 @@ export interface Stroke {
  * any colour vision ("Color Universal Design", 2008; remembered, not checked), without their yellow, which is lost on white.
  * The order alternates dark and light and the dashes differ, so that a print in grey can be read.
  */
-export const strokes: readonly Stroke[] = [
+export const strokes: readonly Stroke[] = /* @__PURE__ */ frozen([
   { name: "deep blue", colour: "#0072b2", dash: [] },
   { name: "brick", colour: "#d55e00", dash: [9, 4] },
   { name: "soot", colour: "#000000", dash: [2, 3] },
@@ -19,7 +21,7 @@ export const strokes: readonly Stroke[] = [
   { name: "plum", colour: "#cc79a7", dash: [6, 3] },
   { name: "amber", colour: "#e69f00", dash: [] },
   { name: "pale sky", colour: "#56b4e9", dash: [3, 5] },
-];
+]);
 
 /** @internal The stroke of a series by its place. */
 export function strokeOf(index: number): Stroke {
@@ -27,4 +29,9 @@ export function strokeOf(index: number): Stroke {
 }
 
 /** @internal Colours of everything that is not data. */
-export const inks = { text: "#1c2128", quiet: "#57606a", grid: "#e4e7eb", axis: "#8b949e" } as const;
+export const inks = /* @__PURE__ */ Object.freeze({
+  text: "#1c2128",
+  quiet: "#57606a",
+  grid: "#e4e7eb",
+  axis: "#8b949e",
+} as const);

@@ -1,4 +1,4 @@
-import { InputError, readNumber } from "@tarewatt/units";
+import { describeGiven, InputError, readNumber } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
 import { readKeys, readList, readText, refuseRepeats } from "../check/read.js";
 import type { Axis, LinePoint, LineSeries, LineTarget } from "./figure.js";
@@ -101,10 +101,8 @@ function readPlace(name: string, value: unknown): number {
   if (typeof value !== "number") {
     throw new InputError(
       "NOT_A_NUMBER",
-      `${name} must be a plain number in the unit of its axis: got a ${typeof value}`,
-      {
-        name,
-      },
+      `${name} must be a plain number in the unit of its axis: got ${describeGiven(value)}`,
+      { name },
     );
   }
   return readNumber(name, value, { unit: "1", atLeast: -LARGEST, atMost: LARGEST });

@@ -1,15 +1,16 @@
-import { InputError } from "@tarewatt/units";
+import { describeGiven, InputError } from "@tarewatt/units";
 import type { TopLevelSpec } from "vega-lite";
 import { ReportError } from "../check/errors.js";
 import { escapeHtml } from "../escape/html.js";
 import type { Figure } from "./figure.js";
 import { type PictureSize, readSize } from "./frame.js";
-import { lineSpec } from "./line-spec.js";
+import { readFigure } from "./read-figure.js";
+import { figureToVegaLite } from "./to-vega-lite.js";
 
-/** What {@link toSvg} takes beside the figure. */
+/** What {@link figureToSvg} takes beside the figure. */
 export interface SvgOptions extends PictureSize {
   /** How it looks; there is one look, dark ink on a white ground, for print and screen. */
-  readonly theme?: "light";
+  readonly theme?: "light" | undefined;
 }
 
 /**
@@ -21,26 +22,28 @@ export interface SvgOptions extends PictureSize {
  * @param options - width and height of the plot, whether to print the caption, theme
  * @returns the text of an `svg` element
  * @throws ReportError `MISSING_PEER` when `vega` or `vega-lite` is not installed
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
  * @throws InputError `OUT_OF_RANGE`, `UNKNOWN_OPTION`, `WRONG_CHOICE`
  * @example
- * const svg = await toSvg(ranges, { width: 720, height: 400 });
+ * const svg = await figureToSvg(ranges, { width: 720, height: 400 });
  */
-export async function toSvg(figure: Figure, options: SvgOptions = {}): Promise<string> {
-  readSize("toSvg", options, ["theme?"]);
+export async function figureToSvg(figure: Figure, options: SvgOptions = {}): Promise<string> {
+  readSize("figureToSvg", options, ["theme?"]);
   const { theme = "light", ...size } = options;
+  const { description } = readFigure(figure);
   if (theme !== "light") {
-    throw new InputError("WRONG_CHOICE", `theme must be 'light': got '${String(theme)}'`, { theme });
+    throw new InputError("WRONG_CHOICE", `theme must be 'light': got ${describeGiven(theme)}`, { name: "theme" });
   }
   const [vega, vegaLite] = await Promise.all([
     peer("vega", () => import("vega")),
     peer("vega-lite", () => import("vega-lite")),
   ]);
-  // The compiler may write into what it is given, and the figure is frozen.
-  const spec = JSON.parse(JSON.stringify(lineSpec(figure, size))) as TopLevelSpec;
+  // The compiler may write into what it is given.
+  const spec = figureToVegaLite(figure, size) as unknown as TopLevelSpec;
   const view = new vega.View(vega.parse(vegaLite.compile(spec).spec), { renderer: "none" });
   try {
     const svg = await view.toSVG();
-    return svg.replace(/^<svg\b/, `<svg role="img" aria-label="${escapeHtml(figure.description)}"`);
+    return svg.replace(/^<svg\b/, `<svg role="img" aria-label="${escapeHtml(description)}"`);
   } finally {
     view.finalize();
   }
@@ -52,7 +55,7 @@ async function peer<Module>(name: string, load: () => Promise<Module>): Promise<
   } catch (cause) {
     throw new ReportError(
       "MISSING_PEER",
-      `drawing SVG needs the packages vega and vega-lite, and ${name} cannot be loaded: install both ("npm install vega@6 vega-lite@6.4"), or use toVegaLite and draw the specification elsewhere`,
+      `drawing SVG needs the packages vega and vega-lite, and ${name} cannot be loaded: install both ("npm install vega@6 vega-lite@6.4"), or use figureToVegaLite and draw the specification elsewhere`,
       { peer: name, reason: cause instanceof Error ? cause.message : String(cause) },
     );
   }

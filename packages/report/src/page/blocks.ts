@@ -1,11 +1,14 @@
-import type { Step } from "@tarewatt/units";
+import { describeGiven, type Step } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
 import { readKeys, readList, readText, readTexts } from "../check/read.js";
 import { escapeHtml } from "../escape/html.js";
 import type { Figure } from "../figure/figure.js";
 import { figureElement } from "../figure/figure-html.js";
+import { readFigure } from "../figure/read-figure.js";
+import { tableGrid } from "../table/grid.js";
+import { readTable } from "../table/read-table.js";
 import type { Table } from "../table/table.js";
-import { toHtml } from "../table/to-html.js";
+import { gridToHtml } from "../table/to-html.js";
 import { workingToHtml } from "../working/to-html.js";
 
 /** A table on a page. */
@@ -22,7 +25,7 @@ export interface FigureBlock {
   readonly kind: "figure";
   /** The figure: alternative text and caption. */
   readonly figure: Figure;
-  /** Its picture, from `toSvg(figure, { caption: false })`: the page prints the caption. */
+  /** Its picture, from `figureToSvg(figure, { caption: false })`: the page prints the caption. */
   readonly svg: string;
 }
 
@@ -60,14 +63,14 @@ export function blockHtml(block: Block, where: string): string {
   switch (block?.kind) {
     case "table":
       readKeys(where, block, ["kind", "table"]);
-      // A table wider than the page scrolls by itself, by keyboard too.
-      return `<div class="scroll" role="region" tabindex="0" aria-label="${escapeHtml(block.table.title)}">\n${toHtml(block.table)}</div>\n`;
+      return tableRegion(readTable(`${where}.table`, block.table));
     case "figure":
       readKeys(where, block, ["kind", "figure", "svg"]);
-      return figureElement(block.figure, block.svg);
+      return figureElement(readFigure(block.figure), block.svg);
     case "working":
       readKeys(where, block, ["kind", "title", "steps"]);
-      return `<p><strong>${escapeHtml(readText(`${where}.title`, block.title))}</strong></p>\n${workingToHtml(readList(`${where}.steps`, block.steps))}`;
+      readList(`${where}.steps`, block.steps);
+      return `<p><strong>${escapeHtml(readText(`${where}.title`, block.title))}</strong></p>\n${workingToHtml(block.steps)}`;
     case "text":
       readKeys(where, block, ["kind", "text"]);
       return `<p>${escapeHtml(readText(`${where}.text`, block.text))}</p>\n`;
@@ -77,10 +80,16 @@ export function blockHtml(block: Block, where: string): string {
     default:
       throw new ReportError(
         "UNKNOWN_BLOCK",
-        `${where}.kind must be table, figure, working, text or list: got '${String((block as { kind?: unknown } | null)?.kind)}'`,
+        `${where}.kind must be table, figure, working, text or list: got ${describeGiven((block as { kind?: unknown } | null)?.kind)}`,
         { where },
       );
   }
+}
+
+/** A table wider than the page scrolls by itself, by keyboard too. */
+function tableRegion(table: Table): string {
+  const label = escapeHtml(table.title);
+  return `<div class="scroll" role="region" tabindex="0" aria-label="${label}">\n${gridToHtml(tableGrid(table))}</div>\n`;
 }
 
 /** @internal */

@@ -11,7 +11,7 @@ export interface PageColours {
 }
 
 /** @internal */
-export const light: PageColours = {
+export const light: PageColours = /* @__PURE__ */ Object.freeze({
   ground: "#ffffff",
   panel: "#f1f4f2",
   text: "#1c2128",
@@ -20,10 +20,10 @@ export const light: PageColours = {
   accent: "#0b5c4a",
   cautionGround: "#fdf1dc",
   cautionText: "#5c3a00",
-};
+});
 
 /** @internal */
-export const dark: PageColours = {
+export const dark: PageColours = /* @__PURE__ */ Object.freeze({
   ground: "#15191c",
   panel: "#1f2629",
   text: "#e8ecea",
@@ -32,4 +32,4 @@ export const dark: PageColours = {
   accent: "#74d3b6",
   cautionGround: "#3a2c10",
   cautionText: "#f6dca6",
-};
+});

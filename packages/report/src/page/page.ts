@@ -2,7 +2,7 @@ import { readOptions } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
 import { readKeys, readList, readOptionalText, readText, readTexts } from "../check/read.js";
 import { escapeHtml } from "../escape/html.js";
-import { type Cell, readCell } from "../table/cell.js";
+import { readCell, type TableCell } from "../table/cell.js";
 import { printCell } from "../table/print-cell.js";
 import { unbroken } from "../table/unbroken.js";
 import { type Block, blockHtml, listHtml } from "./blocks.js";
@@ -13,9 +13,9 @@ export interface Answer {
   /** What was asked, such as "Mass in running order". */
   readonly label: string;
   /** The answer: a quantity, a spread, a number or a text. */
-  readonly value: Exclude<Cell, undefined>;
+  readonly value: Exclude<TableCell, undefined>;
   /** What the answer refers to: procedure, boundary, basis. */
-  readonly detail?: string;
+  readonly detail?: string | undefined;
 }
 
 /** A section of a page. */
@@ -23,7 +23,7 @@ export interface Section {
   /** Heading. */
   readonly heading: string;
   /** Level of the heading, 2 to 6, at most one below the section before; 2 when left out. */
-  readonly level?: number;
+  readonly level?: number | undefined;
   /** What the section holds. */
   readonly blocks: readonly Block[];
 }
@@ -35,7 +35,9 @@ export interface PageOptions {
   /** The answer in a sentence or two. */
   readonly lead: string;
   /** The answers as numbers, printed before everything else. */
-  readonly answers?: readonly Answer[];
+  readonly answers?: readonly Answer[] | undefined;
+  /** What is doubtful about the answers, such as the `warnings` of a result; printed right after them. */
+  readonly warnings?: readonly string[] | undefined;
   /** The sections, in order. */
   readonly sections: readonly Section[];
   /** What a reader must not overlook, such as the high-voltage caution; may be empty. */
@@ -45,19 +47,20 @@ export interface PageOptions {
   /** Date of the page, as it is to be printed. */
   readonly date: string;
   /** Says that the data are invented, and which; printed above all numbers. */
-  readonly invented?: string;
+  readonly invented?: string | undefined;
   /** Language of the texts as a BCP 47 tag; `"en"` when left out. */
-  readonly language?: string;
+  readonly language?: string | undefined;
 }
 
 /**
  * A report as one HTML page that needs nothing else: no scripts, nothing to load, light or dark as the reader prefers, and
- * fit to print. The answer comes first, then the cautions, then the sections.
+ * fit to print. The answer comes first, then what is doubtful about it, the cautions, and the sections.
  *
- * @param options - title, lead, answers, sections, cautions, notes and date
+ * @param options - title, lead, answers, warnings, cautions, sections, notes and date
  * @returns the text of an HTML document
  * @throws ReportError `HEADING_ORDER` when a level is left out, `UNKNOWN_BLOCK`, `UNSAFE_SVG`, `NOT_A_TEXT`, `NOT_ORDERED`
- * @throws InputError `EMPTY`, `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`
+ * @throws InputError `EMPTY`, `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`, `NOT_AN_OBJECT`, and `WRONG_CHOICE` for a table or a
+ * figure that is none
  * @example
  * page({
  *   title: "Touring van: mass, pack and range",
@@ -75,6 +78,7 @@ export function page(options: PageOptions): string {
     "title",
     "lead",
     "answers?",
+    "warnings?",
     "sections",
     "cautions",
     "notes",
@@ -84,6 +88,7 @@ export function page(options: PageOptions): string {
   ]);
   const title = escapeHtml(readText("title", options.title));
   const invented = readOptionalText("invented", options.invented);
+  const warnings = readTexts("warnings", options.warnings);
   const cautions = readTexts("cautions", options.cautions);
   const notes = readTexts("notes", options.notes);
   const parts = [
@@ -93,7 +98,8 @@ export function page(options: PageOptions): string {
       : `<div class="invented" role="note"><p>Invented data. ${escapeHtml(invented)}</p></div>\n`,
     `<p class="lead">${escapeHtml(readText("lead", options.lead))}</p>\n`,
     answersHtml(readList("answers", options.answers ?? [], { mayBeEmpty: true })),
-    cautions.length === 0 ? "" : `<section class="cautions"><h2>Cautions</h2>\n${listHtml(cautions)}</section>\n`,
+    boxHtml("warnings", "What is doubtful", warnings),
+    boxHtml("cautions", "Cautions", cautions),
     ...sectionsHtml(readList("sections", options.sections)),
     notes.length === 0 ? "" : `<section><h2>Notes</h2>\n${listHtml(notes)}</section>\n`,
   ];
@@ -115,6 +121,11 @@ ${parts.join("")}</main>
 </body>
 </html>
 `;
+}
+
+/** A box with a heading of its own; nothing for an empty list. */
+function boxHtml(name: string, heading: string, items: readonly string[]): string {
+  return items.length === 0 ? "" : `<section class="${name}"><h2>${heading}</h2>\n${listHtml(items)}</section>\n`;
 }
 
 function answersHtml(answers: readonly Answer[]): string {

@@ -22,8 +22,9 @@ p,ul,ol{max-width:46rem}
 .date,.tarewatt-detail,figcaption,tfoot{color:var(--quiet);font-size:.9rem}
 .invented,.cautions{background:var(--cautionGround);color:var(--cautionText);border-left:.3rem solid currentColor;padding:.7rem 1rem;margin:1rem 0}
 .invented p{margin:0}
-.cautions h2{border:0;padding:0;margin:0 0 .3rem;font-size:1.08rem}
-.cautions ul{margin:0;padding-left:1.2rem}
+.warnings{background:var(--panel);border-left:.3rem solid var(--quiet);padding:.7rem 1rem;margin:1rem 0}
+.cautions h2,.warnings h2{border:0;padding:0;margin:0 0 .3rem;font-size:1.08rem}
+.cautions ul,.warnings ul{margin:0;padding-left:1.2rem}
 .answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(15rem,1fr));gap:1px;margin:1.4rem 0}
 .answers>div{background:var(--panel);outline:1px solid var(--line);padding:.9rem 1.1rem}
 .answers dt{color:var(--quiet);font-size:.95rem}
@@ -49,6 +50,6 @@ figcaption{margin-top:.4rem}
 .tarewatt-equation{overflow-wrap:anywhere}
 sub,sup{line-height:0}
 :focus-visible{outline:2px solid var(--accent);outline-offset:2px}
-@media print{:root{color-scheme:light;${variables(light)}}body{font-size:10pt}.sheet{max-width:none;padding:0}h2,h3{break-after:avoid}table,figure,.answers,.cautions,.tarewatt-working li{break-inside:avoid}thead{display:table-header-group}.scroll{overflow:visible}}
+@media print{:root{color-scheme:light;${variables(light)}}body{font-size:10pt}.sheet{max-width:none;padding:0}h2,h3{break-after:avoid}table,figure,.answers,.warnings,.cautions,.tarewatt-working li{break-inside:avoid}thead{display:table-header-group}.scroll{overflow:visible}}
 `.trim();
 }

@@ -1,4 +1,4 @@
-import { type AnyQuantity, InputError, isQuantity, quantity, readNumber } from "@tarewatt/units";
+import { type AnyQuantity, describeGiven, InputError, isQuantity, quantity, readNumber } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
 
 /**
@@ -15,7 +15,7 @@ export interface SpreadLike {
 }
 
 /** What a table or an answer can show; `undefined` shows as a dash. */
-export type Cell = string | number | AnyQuantity | SpreadLike | undefined;
+export type TableCell = string | number | AnyQuantity | SpreadLike | undefined;
 
 /** @internal A cell read and converted: what every format prints from. */
 export type ReadCell =
@@ -47,8 +47,13 @@ function isSpread(cell: unknown): cell is SpreadLike {
   );
 }
 
+/** @internal A cell as a table keeps it: of a spread a copy, because the caller may change his own. */
+export function keptCell(cell: TableCell): TableCell {
+  return isSpread(cell) ? Object.freeze({ p10: cell.p10, p50: cell.p50, p90: cell.p90 }) : cell;
+}
+
 /** @internal Reads a cell; what cannot be shown is refused. */
-export function readCell(cell: Cell, place: CellPlace): ReadCell {
+export function readCell(cell: TableCell, place: CellPlace): ReadCell {
   if (cell === undefined) return { kind: "nothing" };
   if (typeof cell === "string") return { kind: "text", text: cell };
   if (typeof cell === "number" || isQuantity(cell)) {
@@ -58,7 +63,7 @@ export function readCell(cell: Cell, place: CellPlace): ReadCell {
   if (isSpread(cell)) return readSpread(cell, place);
   throw new ReportError(
     "NOT_A_CELL",
-    `${place.name} must be a text, a number, a quantity, an object with p10, p50 and p90, or undefined: got ${cell === null ? "null" : `a ${typeof cell}`}`,
+    `${place.name} must be a text, a number, a quantity, an object with p10, p50 and p90, or undefined: got ${describeGiven(cell)}`,
     { name: place.name },
   );
 }

@@ -1,4 +1,4 @@
-import { InputError, quantity, readNumber } from "@tarewatt/units";
+import { describeGiven, InputError, quantity, readNumber } from "@tarewatt/units";
 import { readKeys, readList, readText } from "../check/read.js";
 
 /** Which side the cells of a column keep to. */
@@ -14,16 +14,16 @@ export interface Column {
    * Unit that every number of the column is shown in; the head names it. A bare number is taken to be in this unit, except
    * that in a column of ratios (`"%"`) it is the ratio itself: 0.74 shows as 74.
    */
-  readonly unit?: string;
+  readonly unit?: string | undefined;
   /** Two units to be shown side by side in two columns, such as `["km", "mi"]`, instead of `unit`. */
-  readonly units?: readonly [string, string];
+  readonly units?: readonly [string, string] | undefined;
   /** Side that the cells keep to; numbers keep right and texts left when left out. */
-  readonly align?: Align;
+  readonly align?: Align | undefined;
   /**
    * Significant digits of the numbers, 1 to 15; 3 when left out, though a whole number without unit, a count, is then
    * printed in full. A spread prints to the places that its width justifies.
    */
-  readonly digits?: number;
+  readonly digits?: number | undefined;
 }
 
 /** @internal A column as it is shown: a column with two units gives two of these. */
@@ -51,8 +51,8 @@ export function readColumn(column: Column, index: number): Column {
   if (unit !== undefined) quantity(1, unit);
   if (units !== undefined) for (const one of readPair(`${where}.units`, units)) quantity(1, one);
   if (align !== undefined && !ALIGNMENTS.includes(align)) {
-    throw new InputError("WRONG_CHOICE", `${where}.align must be left, right or centre: got '${String(align)}'`, {
-      align,
+    throw new InputError("WRONG_CHOICE", `${where}.align must be left, right or centre: got ${describeGiven(align)}`, {
+      name: `${where}.align`,
     });
   }
   if (digits !== undefined) readDigits(`${where}.digits`, digits);

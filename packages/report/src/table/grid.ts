@@ -43,5 +43,10 @@ export function tableGrid({ title, columns, rows, caption = "", notes }: Table):
 
 /** @internal Title of a column with its unit in parentheses. */
 export function headLine({ title, unit }: { readonly title: string; readonly unit: string }): string {
-  return unit === "" || unit === "1" ? title : `${title} (${unit})`;
+  return [title, headUnit(unit)].filter((part) => part !== "").join(" ");
+}
+
+/** @internal Unit of a column in parentheses; empty when there is none to show. */
+export function headUnit(unit: string): string {
+  return unit === "" || unit === "1" ? "" : `(${unit})`;
 }

@@ -1,5 +1,6 @@
 import { formatNumber } from "@tarewatt/units";
 import { plainLine } from "../escape/plain.js";
+import { withUnit } from "../escape/with-unit.js";
 import type { ReadCell } from "./cell.js";
 import { formatSpread } from "./number.js";
 
@@ -14,7 +15,7 @@ export function printCell(cell: ReadCell, digits: number | undefined, { unitInHe
   if (cell.kind === "nothing") return NOTHING;
   if (cell.kind === "text") return plainLine(cell.text);
   const printed = cell.kind === "spread" ? formatSpread(cell, digits ?? USUAL_DIGITS) : printNumber(cell, digits);
-  return unitInHead || cell.unit === "1" ? printed : `${printed} ${cell.unit}`;
+  return unitInHead ? printed : withUnit(printed, cell.unit);
 }
 
 /** A whole number without a unit is a count or a year: to round it to three digits would be wrong, unless asked for. */

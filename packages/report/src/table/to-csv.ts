@@ -1,7 +1,9 @@
 import { csvRecords } from "../escape/csv.js";
+import { withUnit } from "../escape/with-unit.js";
 import { type ReadCell, readCell } from "./cell.js";
 import { type ShownColumn, shownColumns } from "./column.js";
 import { headLine } from "./grid.js";
+import { readTable } from "./read-table.js";
 import type { Table } from "./table.js";
 
 /**
@@ -10,10 +12,12 @@ import type { Table } from "./table.js";
  *
  * @param table - the table
  * @returns one record of heads and one for every row, each ended by CR LF; a cell without value is empty
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * toCsv(masses); // "Part,Mass P10 (kg),Mass P50 (kg),Mass P90 (kg),Mass P10 (lb),..."
+ * tableToCsv(masses); // "Part,Mass P10 (kg),Mass P50 (kg),Mass P90 (kg),Mass P10 (lb),..."
  */
-export function toCsv({ columns, rows }: Table): string {
+export function tableToCsv(table: Table): string {
+  const { columns, rows } = readTable("table", table);
   const parts = shownColumns(columns).map((column) => csvColumn(column, rows));
   const records = [
     parts.flatMap(({ heads }) => heads),
@@ -48,5 +52,5 @@ function single(cell: ReadCell, unitInHead: string): string {
 
 /** A quantity in a column without a unit keeps its own beside the number. */
 function exact(value: number, { unit }: { readonly unit: string }, unitInHead: string): string {
-  return unit === unitInHead || unit === "1" ? String(value) : `${value} ${unit}`;
+  return unit === unitInHead ? String(value) : withUnit(String(value), unit);
 }

@@ -1,5 +1,6 @@
 import { escapeHtml } from "../escape/html.js";
 import { type Grid, type GridHead, headLine, tableGrid } from "./grid.js";
+import { readTable } from "./read-table.js";
 import type { Table } from "./table.js";
 import { unbroken } from "./unbroken.js";
 
@@ -9,11 +10,12 @@ import { unbroken } from "./unbroken.js";
  *
  * @param table - the table
  * @returns markup; every text of the data is escaped
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * toHtml(masses); // "<table class=\"tarewatt-table\">..."
+ * tableToHtml(masses); // "<table class=\"tarewatt-table\">..."
  */
-export function toHtml(table: Table): string {
-  return gridToHtml(tableGrid(table));
+export function tableToHtml(table: Table): string {
+  return gridToHtml(tableGrid(readTable("table", table)));
 }
 
 /** @internal */

@@ -1,5 +1,6 @@
 import { escapeMarkdown, markdownParagraph } from "../escape/markdown.js";
 import { type Grid, headLine, tableGrid } from "./grid.js";
+import { readTable } from "./read-table.js";
 import type { Table } from "./table.js";
 
 const RULES = { left: "---", right: "---:", centre: ":---:" } as const;
@@ -9,11 +10,12 @@ const RULES = { left: "---", right: "---:", centre: ":---:" } as const;
  *
  * @param table - the table
  * @returns title, table, caption and notes; every text of the data is escaped
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * toMarkdown(masses); // "**Mass by part**\n\n| Part | Mass (kg) | ..."
+ * tableToMarkdown(masses); // "**Mass by part**\n\n| Part | Mass (kg) | ..."
  */
-export function toMarkdown(table: Table): string {
-  return gridToMarkdown(tableGrid(table));
+export function tableToMarkdown(table: Table): string {
+  return gridToMarkdown(tableGrid(readTable("table", table)));
 }
 
 /** @internal */

@@ -1,5 +1,6 @@
 import { plainLine } from "../escape/plain.js";
-import { type Grid, type GridHead, tableGrid } from "./grid.js";
+import { type Grid, type GridHead, headUnit, tableGrid } from "./grid.js";
+import { readTable } from "./read-table.js";
 import type { Table } from "./table.js";
 import { textWidth } from "./width.js";
 
@@ -10,8 +11,9 @@ const GAP = "   ";
  *
  * @param table - the table
  * @returns lines without trailing spaces, each ended by a line feed
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * toText(masses);
+ * tableToText(masses);
  * // Mass by part
  * //
  * // Part               Mass                  Mass
@@ -19,14 +21,14 @@ const GAP = "   ";
  * // ----   ----------------   -------------------
  * // Pack   527 (490 to 570)   1162 (1080 to 1257)
  */
-export function toText(table: Table): string {
-  return gridToText(tableGrid(table));
+export function tableToText(table: Table): string {
+  return gridToText(tableGrid(readTable("table", table)));
 }
 
 /** @internal */
 export function gridToText({ title, heads, rows, caption, notes }: Grid): string {
   const titles = heads.map((head) => head.title);
-  const units = heads.map(({ unit }) => (unit === "" || unit === "1" ? "" : `(${unit})`));
+  const units = heads.map(({ unit }) => headUnit(unit));
   const widths = heads.map((_, column) =>
     Math.max(...[titles, units, ...rows].map((row) => textWidth(row[column] ?? ""))),
   );

@@ -1,4 +1,5 @@
 import { type Step, substitute } from "@tarewatt/units";
+import { withUnit } from "../escape/with-unit.js";
 
 /** @internal The sides of a step: symbols, values, result. */
 export interface Equation {
@@ -11,7 +12,7 @@ export interface Equation {
 
 /** @internal */
 export function equationOf({ expression, operands, result }: Step): Equation {
-  const answer = result.unit === "1" ? result.printed : `${result.printed} ${result.unit}`;
+  const answer = withUnit(result.printed, result.unit);
   const filled = substitute(expression, operands);
   return { symbol: result.symbol, expression, filled: filled === answer ? "" : filled, answer };
 }

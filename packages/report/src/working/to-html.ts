@@ -1,6 +1,7 @@
 import { type Step, sourceLine } from "@tarewatt/units";
 import { escapeHtml } from "../escape/html.js";
 import { equationOf } from "./equation.js";
+import { readSteps } from "./read-steps.js";
 import { expressionHtml, symbolHtml } from "./symbols.js";
 
 /**
@@ -9,11 +10,12 @@ import { expressionHtml, symbolHtml } from "./symbols.js";
  *
  * @param steps - the steps, in order
  * @returns markup; every text of the data is escaped
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
  * workingToHtml([aerodynamicDrag.explain(inputs)]); // "<ol class=\"tarewatt-working\">\n<li>...<var>F<sub>a</sub></var> = ..."
  */
 export function workingToHtml(steps: readonly Step[]): string {
-  return `<ol class="tarewatt-working">\n${steps.map(item).join("\n")}\n</ol>\n`;
+  return `<ol class="tarewatt-working">\n${readSteps("steps", steps).map(item).join("\n")}\n</ol>\n`;
 }
 
 function item(step: Step): string {

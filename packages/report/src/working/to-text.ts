@@ -1,6 +1,7 @@
 import { type Step, sourceLine } from "@tarewatt/units";
 import { plainLine } from "../escape/plain.js";
 import { equationOf } from "./equation.js";
+import { readSteps } from "./read-steps.js";
 
 /**
  * The steps of a calculation as numbered plain text: name, symbols, values, result, meaning of the symbols, source. A source
@@ -8,6 +9,7 @@ import { equationOf } from "./equation.js";
  *
  * @param steps - the steps, in order
  * @returns lines ended by line feeds; empty for no steps
+ * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
  * workingToText([aerodynamicDrag.explain(inputs)]);
  * // 1. aerodynamic drag force
@@ -17,7 +19,9 @@ import { equationOf } from "./equation.js";
  * //    where ρ is air density, ...
  */
 export function workingToText(steps: readonly Step[]): string {
-  return steps.map((step, index) => `${lines(step, `${index + 1}. `).join("\n")}\n`).join("\n");
+  return readSteps("steps", steps)
+    .map((step, index) => `${lines(step, `${index + 1}. `).join("\n")}\n`)
+    .join("\n");
 }
 
 function lines(step: Step, number: string): readonly string[] {

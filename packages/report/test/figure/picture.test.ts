@@ -1,7 +1,7 @@
 import { parse } from "vega";
 import { compile, type TopLevelSpec } from "vega-lite";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { figureToHtml, lineFigure, type ReportError, toSvg, toVegaLite } from "../../src/index.js";
+import { figureToHtml, figureToSvg, figureToVegaLite, lineFigure, type ReportError } from "../../src/index.js";
 import { elementsOf } from "../support/markup.js";
 import { HOSTILE, ranges } from "../support/samples.js";
 
@@ -51,34 +51,39 @@ function textsOf(svg: string): { text: string; x: number; y: number; size: numbe
 
 describe("the specification", () => {
   it("is Vega-Lite 6 without a complaint of its compiler", () => {
-    expect(toVegaLite(ranges).$schema).toBe("https://vega.github.io/schema/vega-lite/v6.json");
-    expect(complaints(toVegaLite(ranges))).toEqual([]);
-    expect(complaints(toVegaLite(single))).toEqual([]);
+    expect(figureToVegaLite(ranges).$schema).toBe("https://vega.github.io/schema/vega-lite/v6.json");
+    expect(complaints(figureToVegaLite(ranges))).toEqual([]);
+    expect(complaints(figureToVegaLite(single))).toEqual([]);
     expect(
-      complaints({ ...toVegaLite(ranges), layer: [{ mark: "rule", encoding: { colour: { field: "a" } } }] }),
+      complaints({ ...figureToVegaLite(ranges), layer: [{ mark: "rule", encoding: { colour: { field: "a" } } }] }),
     ).not.toEqual([]);
   });
 
   it("holds the points, so that the picture can be read back", () => {
-    const layers = toVegaLite(ranges).layer as unknown as { mark: { type: string }; data: { values: object[] } }[];
+    const layers = figureToVegaLite(ranges).layer as unknown as {
+      mark: { type: string };
+      data: { values: object[] };
+    }[];
     const lines = layers.filter(({ mark }) => mark.type === "line").map(({ data }) => data.values);
     expect(lines.flat()).toEqual(ranges.rows);
   });
 
   it("is made anew for another size", () => {
-    expect(toVegaLite(ranges, { width: 900 })).toMatchObject({ width: 900, height: 360 });
-    expect(() => toVegaLite(ranges, { width: 10 })).toThrow("width must be at least 200 and at most 4000: got 10");
-    expect(() => toVegaLite(ranges, { widh: 300 } as never)).toThrow("did you mean 'width'?");
+    expect(figureToVegaLite(ranges, { width: 900 })).toMatchObject({ width: 900, height: 360 });
+    expect(() => figureToVegaLite(ranges, { width: 10 })).toThrow(
+      "width must be at least 200 and at most 4000: got 10",
+    );
+    expect(() => figureToVegaLite(ranges, { widh: 300 } as never)).toThrow("did you mean 'width'?");
   });
 });
 
 describe("the picture", () => {
   it("is the same, byte for byte, every time", async () => {
-    expect(await toSvg(ranges)).toBe(await toSvg(ranges));
+    expect(await figureToSvg(ranges)).toBe(await figureToSvg(ranges));
   });
 
   it("prints axis titles with units, names of the lines, the word for the band, targets and the source", async () => {
-    const texts = textsOf(await toSvg(ranges)).map(({ text }) => text);
+    const texts = textsOf(await figureToSvg(ranges)).map(({ text }) => text);
     const wanted = [
       "Range at steady speed",
       "Speed (km/h)",
@@ -91,13 +96,13 @@ describe("the picture", () => {
     ];
     for (const text of wanted) expect(texts).toContain(text);
     expect(texts.join(" ")).toContain("Source: invented data, 24 November 2026.");
-    expect(textsOf(await toSvg(single)).map(({ text }) => text)).toEqual(
+    expect(textsOf(await figureToSvg(single)).map(({ text }) => text)).toEqual(
       expect.arrayContaining(["Loss", "−12\u202f500", "150\u202f000"]),
     );
   });
 
   it("leaves the caption to the page around it when told so", async () => {
-    expect(await toSvg(ranges, { caption: false })).not.toContain("Source:");
+    expect(await figureToSvg(ranges, { caption: false })).not.toContain("Source:");
   });
 
   it("lets no text touch another", async () => {
@@ -125,7 +130,7 @@ describe("the picture", () => {
     });
     for (const figure of [ranges, single, crowd]) {
       // Letters of a common sans-serif face are at most about 0.6 of its size wide on average: common practice, no source.
-      const boxes = textsOf(await toSvg(figure)).map(({ text, x, y, size, anchor }) => {
+      const boxes = textsOf(await figureToSvg(figure)).map(({ text, x, y, size, anchor }) => {
         const width = 0.6 * size * text.length;
         const left = anchor === "start" ? x : anchor === "end" ? x - width : x - width / 2;
         return { text, left, right: left + width, top: y - 0.75 * size, bottom: y + 0.2 * size };
@@ -154,7 +159,7 @@ describe("the picture", () => {
       source: HOSTILE,
       description: HOSTILE,
     });
-    const [root, ...inside] = elementsOf(await toSvg(hostile));
+    const [root, ...inside] = elementsOf(await figureToSvg(hostile));
     expect(root?.name).toBe("svg");
     expect(root?.attributes).toContain(
       'role="img" aria-label="&lt;script&gt;alert(1)&lt;/script&gt; &quot;quoted&quot;',
@@ -164,8 +169,8 @@ describe("the picture", () => {
   });
 
   it("refuses another theme and unknown options", async () => {
-    await expect(toSvg(ranges, { theme: "dark" as never })).rejects.toMatchObject({ code: "WRONG_CHOICE" });
-    await expect(toSvg(ranges, { heigth: 300 } as never)).rejects.toMatchObject({ code: "UNKNOWN_OPTION" });
+    await expect(figureToSvg(ranges, { theme: "dark" as never })).rejects.toMatchObject({ code: "WRONG_CHOICE" });
+    await expect(figureToSvg(ranges, { heigth: 300 } as never)).rejects.toMatchObject({ code: "UNKNOWN_OPTION" });
   });
 });
 
@@ -216,7 +221,7 @@ describe("without the optional peers", () => {
     vi.doMock("vega-lite", () => {
       throw new Error("Cannot find package 'vega-lite'");
     });
-    const { lineFigure: make, toSvg: draw } = await import("../../src/index.js");
+    const { lineFigure: make, figureToSvg: draw } = await import("../../src/index.js");
     const figure = make({
       title: "T",
       x: { title: "X", unit: "1" },

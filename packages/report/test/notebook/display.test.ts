@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { toHtml, toMarkdown, toText } from "../../src/index.js";
+import { tableToHtml, tableToMarkdown, tableToText } from "../../src/index.js";
 import { masses, ranges } from "../support/samples.js";
 
 function show(thing: object): unknown {
@@ -9,9 +9,9 @@ function show(thing: object): unknown {
 describe("in a notebook", () => {
   it("a table shows itself as text, HTML and Markdown", () => {
     expect(show(masses)).toEqual({
-      "text/plain": toText(masses),
-      "text/html": toHtml(masses),
-      "text/markdown": toMarkdown(masses),
+      "text/plain": tableToText(masses),
+      "text/html": tableToHtml(masses),
+      "text/markdown": tableToMarkdown(masses),
     });
   });
 

@@ -1,6 +1,6 @@
 import { q } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
-import { type PageOptions, page, toSvg } from "../../src/index.js";
+import { figureToSvg, type PageOptions, page } from "../../src/index.js";
 import { dark, light } from "../../src/page/colours.js";
 import { codeOf } from "../support/codes.js";
 import { contrast } from "../support/contrast.js";
@@ -25,13 +25,14 @@ const base: PageOptions = {
       ],
     },
   ],
+  warnings: ["The efficiency is a mean over a cycle."],
   cautions: ["Above 60 V DC: touching it can kill."],
   notes: ["A note."],
   date: "24 November 2026",
   invented: "The vehicle does not exist.",
 };
 
-const svg = await toSvg(ranges, { caption: false });
+const svg = await figureToSvg(ranges, { caption: false });
 const full = page({
   ...base,
   sections: [...base.sections, { heading: "Range", blocks: [{ kind: "figure", figure: ranges, svg }] }],
@@ -59,11 +60,12 @@ describe("a page", () => {
     expect(full.replace(/ xmlns(:xlink)?="[^"]*"/g, "")).not.toMatch(/https?:|url\(|@import|\ssrc=/);
   });
 
-  it("says first that the data are invented, then the answer, then the cautions", () => {
+  it("says first that the data are invented, then the answer, what is doubtful about it, and the cautions", () => {
     const places = [
       "The vehicle does not exist.",
       "About 430 km.",
       "430 (390\u00a0to\u00a0475)\u00a0km",
+      "<h2>What is doubtful</h2>\n<ul><li>The efficiency is a mean over a cycle.</li></ul>",
       "touching it can kill",
       "<h2>Mass",
       "A note.",
@@ -80,6 +82,13 @@ describe("a page", () => {
       "combined cycle",
       "4",
     ]);
+  });
+
+  it("has no box for what is not doubtful", () => {
+    expect(full).toContain('<section class="warnings">');
+    for (const warnings of [[], undefined]) {
+      expect(page({ ...base, warnings })).not.toContain("What is doubtful");
+    }
   });
 
   it("names its pictures", () => {
@@ -119,6 +128,7 @@ describe("a page", () => {
           ],
         },
       ],
+      warnings: [HOSTILE],
       cautions: [HOSTILE],
       notes: [HOSTILE],
       date: HOSTILE,
@@ -126,7 +136,7 @@ describe("a page", () => {
       language: HOSTILE,
     });
     expect(elementsOf(hostile).filter(({ name }) => name === "script")).toEqual([]);
-    expect(hostile.match(/&lt;script&gt;/g)?.length).toBeGreaterThanOrEqual(19);
+    expect(hostile.match(/&lt;script&gt;/g)?.length).toBeGreaterThanOrEqual(20);
   });
 
   it.each([
@@ -152,6 +162,20 @@ describe("a page", () => {
     ],
     ["an unknown option", { leed: "x" }, "UNKNOWN_OPTION"],
     ["an answer without a value", { answers: [{ label: "A" }] }, "MISSING_OPTION"],
+    ["a warning that is no text", { warnings: [null] }, "NOT_A_TEXT"],
+    ["warnings that are one text", { warnings: "doubtful" }, "NOT_AN_OBJECT"],
+    ["a table that is none", { sections: [{ heading: "A", blocks: [{ kind: "table", table: {} }] }] }, "WRONG_CHOICE"],
+    ["a table left out", { sections: [{ heading: "A", blocks: [{ kind: "table" }] }] }, "MISSING_OPTION"],
+    [
+      "a figure that is none",
+      { sections: [{ heading: "A", blocks: [{ kind: "figure", figure: null, svg }] }] },
+      "NOT_AN_OBJECT",
+    ],
+    [
+      "steps that are none",
+      { sections: [{ heading: "A", blocks: [{ kind: "working", title: "T", steps: [{}] }] }] },
+      "NOT_A_TEXT",
+    ],
     ["a caution that is no text", { cautions: [60] }, "NOT_A_TEXT"],
     ["cautions left out", { cautions: undefined }, "MISSING_OPTION"],
   ])("refuses %s", (_, change, code) => {

@@ -1,7 +1,7 @@
 import { q } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { table, toCsv, toHtml, toMarkdown, toText } from "../../src/index.js";
+import { table, tableToCsv, tableToHtml, tableToMarkdown, tableToText } from "../../src/index.js";
 import { textWidth } from "../../src/table/width.js";
 import { parseCsv } from "../support/csv.js";
 import { elementsOf } from "../support/markup.js";
@@ -9,7 +9,7 @@ import { HOSTILE, masses } from "../support/samples.js";
 
 describe("text", () => {
   it("aligns heads, units and cells", () => {
-    expect(toText(masses)).toMatchInlineSnapshot(`
+    expect(tableToText(masses)).toMatchInlineSnapshot(`
       "Mass by part
       Invented vehicle.
 
@@ -38,7 +38,7 @@ describe("text", () => {
           { key: "b", title: "B", align: "right" as const },
           { key: "c", title: "C", align: "centre" as const },
         ];
-        const lines = toText(table({ title: "T", columns, rows: given }))
+        const lines = tableToText(table({ title: "T", columns, rows: given }))
           .split("\n")
           .slice(2, -1);
         const rule = lines[1] as string;
@@ -73,7 +73,7 @@ function cut(line: string, from: number, to: number): string {
 
 describe("Markdown", () => {
   it("prints a pipe table", () => {
-    expect(toMarkdown(masses)).toMatchInlineSnapshot(`
+    expect(tableToMarkdown(masses)).toMatchInlineSnapshot(`
       "**Mass by part**
 
       | Part | Mass (kg) | Mass (lb) | Share (%) | Count | From |
@@ -91,7 +91,7 @@ describe("Markdown", () => {
 });
 
 describe("HTML", () => {
-  const elements = elementsOf(toHtml(masses));
+  const elements = elementsOf(tableToHtml(masses));
   const named = (name: string) => elements.filter((element) => element.name === name);
 
   it("has a caption, heads with a scope and one row head a row", () => {
@@ -120,7 +120,7 @@ describe("HTML", () => {
 
 describe("CSV", () => {
   it("prints unrounded numbers, and three columns for a spread", () => {
-    expect(toCsv(masses)).toMatchInlineSnapshot(`
+    expect(tableToCsv(masses)).toMatchInlineSnapshot(`
       "Part,Mass P10 (kg),Mass P50 (kg),Mass P90 (kg),Mass P10 (lb),Mass P50 (lb),Mass P90 (lb),Share (%),Count,From
       Pack,490,527,570,1080.2650847059,1161.836121714305,1256.6348944538022,20,1,estimate
       Cells,,389.4,,,858.4800489479132,,15,12960,data sheet
@@ -138,7 +138,7 @@ describe("CSV", () => {
           { key: "a", title: "A" },
           { key: "b", title: "B" },
         ];
-        const csv = toCsv(table({ title: "T", columns, rows: pairs.map(([a, b]) => ({ a, b })) }));
+        const csv = tableToCsv(table({ title: "T", columns, rows: pairs.map(([a, b]) => ({ a, b })) }));
         const [head, ...records] = parseCsv(csv);
         expect(head).toEqual(["A", "B"]);
         expect(records.map(([, b]) => Number(b))).toEqual(pairs.map(([, b]) => b + 0));
@@ -153,7 +153,7 @@ describe("CSV", () => {
   });
 
   it("keeps the unit of a quantity in a column without one", () => {
-    expect(toCsv(table({ title: "T", columns: [{ key: "a", title: "A" }], rows: [{ a: q("12.345 kWh") }] }))).toBe(
+    expect(tableToCsv(table({ title: "T", columns: [{ key: "a", title: "A" }], rows: [{ a: q("12.345 kWh") }] }))).toBe(
       "A\r\n12.345 kWh\r\n",
     );
   });
@@ -172,17 +172,17 @@ describe("a hostile text", () => {
   });
 
   it("comes out as text in every format", () => {
-    const html = toHtml(hostile);
+    const html = tableToHtml(hostile);
     expect(elementsOf(html).filter(({ name }) => name === "script")).toEqual([]);
     expect(html.match(/&lt;script&gt;alert\(1\)&lt;\/script&gt;/g)).toHaveLength(5);
-    const markdown = toMarkdown(hostile);
+    const markdown = tableToMarkdown(hostile);
     expect(markdown).not.toMatch(/<script/);
     const row = markdown.split("\n").find((line) => line.includes("=cmd")) as string;
     expect(row.match(/(?<!\\)\|/g)).toHaveLength(3);
-    expect(parseCsv(toCsv(hostile))).toEqual([
+    expect(parseCsv(tableToCsv(hostile))).toEqual([
       [HOSTILE, "B"],
       [HOSTILE, "'=cmd()"],
     ]);
-    expect(toText(hostile)).toContain(HOSTILE);
+    expect(tableToText(hostile)).toContain(HOSTILE);
   });
 });

@@ -1,6 +1,6 @@
 import { q } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
-import { type Cell, table, toCsv, toText } from "../../src/index.js";
+import { type TableCell, table, tableToCsv, tableToText } from "../../src/index.js";
 import { codeOf, messageOf } from "../support/codes.js";
 import { masses } from "../support/samples.js";
 
@@ -14,7 +14,7 @@ function withCell(mass: unknown, unit = "kg") {
     table({
       title: "T",
       columns: [columns[0] as never, { key: "mass", title: "Mass", unit }],
-      rows: [{ name: "a", mass: mass as Cell }],
+      rows: [{ name: "a", mass: mass as TableCell }],
     });
 }
 
@@ -26,21 +26,21 @@ describe("a table", () => {
   });
 
   it("does not follow later changes of what it was made from", () => {
-    const row: Record<string, Cell> = { name: "a", mass: 1 };
+    const row: Record<string, TableCell> = { name: "a", mass: 1 };
     const made = table({ title: "T", columns, rows: [row] });
     row.mass = 2;
     expect(made.rows[0]?.mass).toBe(1);
   });
 
   it("takes a bare number in the unit of its column, and a ratio as the ratio", () => {
-    expect(toText(withCell(12.34)())).toContain("12.3");
-    expect(toText(withCell(0.74, "%")())).toContain("74.0");
-    expect(toText(withCell(q("74 %"), "%")())).toContain("74.0");
+    expect(tableToText(withCell(12.34)())).toContain("12.3");
+    expect(tableToText(withCell(0.74, "%")())).toContain("74.0");
+    expect(tableToText(withCell(q("74 %"), "%")())).toContain("74.0");
   });
 
   it("prints counts and years in full, and rounds them only when asked to", () => {
     const make = (digits?: number) =>
-      toText(
+      tableToText(
         table({
           title: "T",
           columns: [{ key: "year", title: "Year", ...(digits ? { digits } : {}) }],
@@ -60,7 +60,7 @@ describe("a table", () => {
       ],
       rows: [{ name: "a" }],
     });
-    expect(toCsv(made)).toBe("N,C\r\na,\r\n");
+    expect(tableToCsv(made)).toBe("N,C\r\na,\r\n");
   });
 
   it.each([

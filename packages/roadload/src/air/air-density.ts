@@ -18,19 +18,19 @@ export type AirDensityOptions = {
   /** Temperature of the air, −45 to 60 °C. */
   readonly temperature: Quantity<Temperature>;
   /** Relative humidity over water, 0 to 1; dry air when left out. */
-  readonly relativeHumidity?: Fraction;
+  readonly relativeHumidity?: Fraction | undefined;
 } & (
   | {
       /** Pressure of the air at the place itself (not reduced to sea level), 20 to 120 kPa. */
       readonly pressure: Quantity<Pressure>;
       /** Not together with a pressure. */
-      readonly altitude?: never;
+      readonly altitude?: undefined;
     }
   | {
       /** Geopotential altitude, −1000 to 11 000 m; the pressure is that of the standard atmosphere there. */
       readonly altitude: Quantity<Length>;
       /** Not together with an altitude. */
-      readonly pressure?: never;
+      readonly pressure?: undefined;
     }
 );
 

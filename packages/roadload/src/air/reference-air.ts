@@ -19,23 +19,27 @@ export interface ReferenceAir {
  * - `us`: SAE J2263, 40 CFR 86.129-00 (e): 20 °C and 98.21 kPa seen, density computed for dry air;
  * - `usHeavy`: 40 CFR 1066.310, the density printed there for the same conditions.
  */
-export const referenceAir: Readonly<Record<"wltp" | "us" | "usHeavy", ReferenceAir>> = {
-  wltp: {
+export const referenceAir: Readonly<Record<"wltp" | "us" | "usHeavy", ReferenceAir>> = /* @__PURE__ */ Object.freeze({
+  wltp: /* @__PURE__ */ Object.freeze({
     density: /* @__PURE__ */ quantity(1.189, "kg/m³"),
     temperature: /* @__PURE__ */ quantity(20, "°C"),
     pressure: /* @__PURE__ */ quantity(100, "kPa"),
-    source: { document: "UN GTR No. 15", section: "annex 4", status: "memory" },
-  },
-  us: {
+    source: /* @__PURE__ */ Object.freeze({ document: "UN GTR No. 15", section: "annex 4", status: "memory" }),
+  }),
+  us: /* @__PURE__ */ Object.freeze({
     density: /* @__PURE__ */ quantity(1.167, "kg/m³"),
     temperature: /* @__PURE__ */ quantity(20, "°C"),
     pressure: /* @__PURE__ */ quantity(98.21, "kPa"),
-    source: { document: "SAE J2263; 40 CFR 86.129-00", section: "(e), density computed for dry air", status: "seen" },
-  },
-  usHeavy: {
+    source: /* @__PURE__ */ Object.freeze({
+      document: "SAE J2263; 40 CFR 86.129-00",
+      section: "(e), density computed for dry air",
+      status: "seen",
+    }),
+  }),
+  usHeavy: /* @__PURE__ */ Object.freeze({
     density: /* @__PURE__ */ quantity(1.17, "kg/m³"),
     temperature: /* @__PURE__ */ quantity(20, "°C"),
     pressure: /* @__PURE__ */ quantity(98.21, "kPa"),
-    source: { document: "40 CFR 1066.310", status: "seen" },
-  },
-};
+    source: /* @__PURE__ */ Object.freeze({ document: "40 CFR 1066.310", status: "seen" }),
+  }),
+});

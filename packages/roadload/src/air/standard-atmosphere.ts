@@ -8,14 +8,18 @@ import {
   type Temperature,
 } from "@tarewatt/units";
 
-const source: Source = { document: "ISO 2533:1975", section: "troposphere", status: "memory" };
+const source: Source = /* @__PURE__ */ Object.freeze({
+  document: "ISO 2533:1975",
+  section: "troposphere",
+  status: "memory",
+});
 
 /**
  * Constants of the standard atmosphere below 11 km, as plain numbers in SI units.
  *
  * ISO 2533:1975 from memory; the sea-level values were seen printed in a summary of the US Standard Atmosphere, 1976.
  */
-export const standardAtmosphere = {
+export const standardAtmosphere = /* @__PURE__ */ Object.freeze({
   /** Temperature at sea level, in K. */
   seaLevelTemperature: 288.15,
   /** Pressure at sea level, in Pa. */
@@ -28,7 +32,7 @@ export const standardAtmosphere = {
   gravity: 9.80665,
   /** Where the values are from. */
   source,
-} as const;
+} as const);
 
 /** Inputs of {@link standardAtmosphereTemperature} and {@link standardAtmospherePressure}. */
 export interface StandardAtmosphereInputs {

@@ -1,4 +1,4 @@
-import { InputError, type Length, type Quantity, type Source, type Speed, type Time } from "@tarewatt/units";
+import type { Length, Quantity, Source, Speed, Time } from "@tarewatt/units";
 
 /** A named part of a cycle. */
 export interface CyclePhase {
@@ -15,18 +15,19 @@ export interface CyclePhase {
 /**
  * Exact integrals over the pieces of a cycle in which the vehicle moves; speed is linear within a piece. SI units.
  *
- * The road load's energy over a piece is `A·∫v dt + B·∫v² dt + C·∫v³ dt + m·Δ(v²/2)`.
+ * The road load's energy over a piece is `A·∫v dt + B·∫v² dt + C·∫v³ dt + m·Δ(v²/2)`. The lists are frozen copies; the
+ * calculations keep their own.
  */
 export interface CycleSegments {
   /** Number of pieces. */
   readonly count: number;
   /** Duration of every piece, in s; at most 1 s. */
-  readonly duration: ArrayLike<number>;
+  readonly duration: readonly number[];
   /**
    * Four numbers a piece, one piece after the other: ∫v dt in m, ∫v² dt in m²/s, ∫v³ dt in m³/s², and the change of v²/2 in
    * m²/s². Empty pieces at the end make the number of pieces even.
    */
-  readonly integrals: ArrayLike<number>;
+  readonly integrals: readonly number[];
   /** Time at rest, in s: it is in no piece. */
   readonly standstill: number;
   /** Sums over the pieces. */
@@ -71,13 +72,4 @@ export interface Cycle {
   readonly phases: readonly CyclePhase[];
   /** The integrals behind the energies. */
   readonly segments: CycleSegments;
-}
-
-/** @internal */
-export function assertCycle(cycle: unknown): asserts cycle is Cycle {
-  const { name, segments } = (cycle ?? {}) as Partial<Cycle>;
-  if (typeof name === "string" && typeof segments?.count === "number") return;
-  throw new InputError("WRONG_CHOICE", "cycle must be a cycle, such as wltc3b, or made by speedTrace", {
-    name: "cycle",
-  });
 }

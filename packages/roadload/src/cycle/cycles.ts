@@ -10,4 +10,9 @@ import { wltc3b } from "./wltc3b.js";
  * @example
  * Object.keys(cycles); // udds, hwfet, us06, wltc3b
  */
-export const cycles: Readonly<Record<"udds" | "hwfet" | "us06" | "wltc3b", Cycle>> = { udds, hwfet, us06, wltc3b };
+export const cycles: Readonly<Record<"udds" | "hwfet" | "us06" | "wltc3b", Cycle>> = /* @__PURE__ */ Object.freeze({
+  udds,
+  hwfet,
+  us06,
+  wltc3b,
+});

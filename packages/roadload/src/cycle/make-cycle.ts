@@ -1,16 +1,15 @@
 import { type Length, type Quantity, quantity, type Source, type Speed } from "@tarewatt/units";
 import type { Cycle, CyclePhase, CycleSegments } from "./cycle.js";
-import { segmentsOf } from "./segments.js";
-
-/** Units that a table of speeds can be in. */
-export type SpeedUnit = "m/s" | "km/h" | "mph";
+import { cutIntoPieces, type Pieces } from "./pieces.js";
+import { keepPieces } from "./pieces-of.js";
+import type { SpeedUnit } from "./speed-unit.js";
 
 interface CycleTable {
   readonly time: readonly number[];
   /** In m/s. */
   readonly speed: readonly number[];
-  /** When somebody has computed them already. */
-  readonly segments?: CycleSegments;
+  /** When somebody has cut the table already. */
+  readonly pieces?: Pieces;
 }
 
 /** @internal */
@@ -26,6 +25,7 @@ export interface CycleDefinition {
 }
 
 interface Computed extends CycleTable {
+  readonly pieces: Pieces;
   readonly segments: CycleSegments;
   readonly distance: Quantity<Length>;
   readonly meanSpeed: Quantity<Speed>;
@@ -41,7 +41,7 @@ export function makeCycle(definition: CycleDefinition): Cycle {
     known ??= compute(definition);
     return known;
   };
-  return Object.freeze({
+  const cycle: Cycle = Object.freeze({
     name,
     source: Object.freeze({ ...source }),
     notes: Object.freeze([...notes]),
@@ -55,7 +55,7 @@ export function makeCycle(definition: CycleDefinition): Cycle {
       return computed().distance;
     },
     get duration() {
-      return quantity(computed().segments.total.duration, "s");
+      return quantity(computed().pieces.total.duration, "s");
     },
     get meanSpeed() {
       return computed().meanSpeed;
@@ -70,17 +70,20 @@ export function makeCycle(definition: CycleDefinition): Cycle {
       return computed().segments;
     },
   });
+  keepPieces(cycle, () => computed().pieces);
+  return cycle;
 }
 
 function compute({ unit, table, phases = [] }: CycleDefinition): Computed {
-  const { time, speed, segments = segmentsOf(time, speed) } = table();
-  const { total } = segments;
+  const { time, speed, pieces = cutIntoPieces(time, speed) } = table();
+  const { total } = pieces;
   const speedQuantity = (value: number) => quantity(value, "m/s").to(unit);
   const lengthQuantity = (value: number) => quantity(value, "m").to(unit === "mph" ? "mi" : "km");
   return Object.freeze({
     time: Object.freeze(time),
     speed: Object.freeze(speed),
-    segments,
+    pieces,
+    segments: shownSegments(pieces),
     distance: lengthQuantity(total.distance),
     meanSpeed: speedQuantity(total.distance / total.duration),
     maximumSpeed: speedQuantity(speed.reduce((a, b) => Math.max(a, b))),
@@ -89,6 +92,25 @@ function compute({ unit, table, phases = [] }: CycleDefinition): Computed {
         Object.freeze({ name, from, to, distance: lengthQuantity(distanceBetween(time, speed, from, to)) }),
       ),
     ),
+  });
+}
+
+/** What a reader may see: copies that cannot be changed, made when somebody asks for them. */
+function shownSegments({ count, standstill, total, duration, integrals }: Pieces): CycleSegments {
+  let durations: readonly number[] | undefined;
+  let numbers: readonly number[] | undefined;
+  return Object.freeze({
+    count,
+    standstill,
+    total,
+    get duration() {
+      durations ??= Object.freeze([...duration]);
+      return durations;
+    },
+    get integrals() {
+      numbers ??= Object.freeze([...integrals]);
+      return numbers;
+    },
   });
 }
 

@@ -10,6 +10,8 @@ export interface Drivetrain {
   readonly name: string;
   /** The losses that it holds; a road load, an accessory power or a charging efficiency must not hold them again. */
   readonly contains: readonly Loss[];
+  /** What a reader should doubt; results carry it on. Nothing when left out. */
+  readonly warnings?: readonly string[] | undefined;
   /**
    * Power of the battery, in W: positive when it discharges.
    * @param wheelPower - power at the wheels in W: positive drives the vehicle, negative brakes it

@@ -1,4 +1,7 @@
-import { InputError, readOptions } from "@tarewatt/units";
+import { readOptions } from "@tarewatt/units";
+import { readWordsIfGiven } from "../check/read-words.js";
+import { unusual } from "../check/unusual.js";
+import type { BatteryBoundary } from "../energy/scope.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, readLosses } from "../resistance/loss.js";
 import type { Drivetrain } from "./drivetrain.js";
@@ -13,6 +16,8 @@ export interface EfficiencyDrivetrain extends Drivetrain {
   readonly share: number;
   /** Battery energy per energy that the motors take while braking, 0 to 1. */
   readonly regenerationEfficiency: number;
+  /** What a reader should doubt, such as an efficiency below a half; empty when there is nothing. */
+  readonly warnings: readonly string[];
 }
 
 /** Options of {@link efficiencyDrivetrain}. */
@@ -24,18 +29,22 @@ export interface EfficiencyDrivetrainOptions {
     /** Part of the braking energy at the wheels that the motors take, 0 to 1; the friction brakes take the rest. */
     readonly share: Fraction;
     /** Battery energy per energy that the motors take, 0 to 1; the driving efficiency when left out. */
-    readonly efficiency?: Fraction;
+    readonly efficiency?: Fraction | undefined;
   };
   /** The losses that the efficiency holds: its scope must be stated. */
   readonly contains: readonly Loss[];
   /** What the model is, in words. */
-  readonly name?: string;
+  readonly name?: string | undefined;
 }
 
 /**
  * A drivetrain with one efficiency for driving and one for braking.
  *
- * Such an efficiency is a mean over a cycle; at low power real drivetrains are worse, at high power better.
+ * Such an efficiency is a mean over a cycle; at low power real drivetrains are worse, at high power better. One below a half
+ * is kept, with a warning.
+ *
+ * Without `"battery"` in `contains` the battery's own loss is counted nowhere: "at battery" then means its terminals (see
+ * {@link BatteryBoundary}), and the energy to compare with is what the terminals give, not what the cells hold.
  *
  * @param options - efficiencies, share of braking energy that is recovered, and what the efficiency holds
  * @returns the drivetrain
@@ -56,8 +65,7 @@ export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): Effi
     efficiency: { unit: "1", atLeast: 0, atMost: 1, optional: true },
   });
   const { share, efficiency: regenerationEfficiency = efficiency } = regeneration;
-  const { name = `constant efficiency ${efficiency}` } = options;
-  if (typeof name !== "string") throw new InputError("WRONG_CHOICE", "name must be a text", { name: "name" });
+  const name = readWordsIfGiven("name", options.name) ?? `constant efficiency ${efficiency}`;
   return Object.freeze({
     form: "efficiency",
     name,
@@ -65,6 +73,7 @@ export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): Effi
     efficiency,
     share,
     regenerationEfficiency,
+    warnings: Object.freeze(unusual({ efficiency })),
     batteryPower: (wheelPower: number) =>
       wheelPower > 0 ? wheelPower / efficiency : wheelPower * share * regenerationEfficiency,
     frictionBrakePower: (wheelPower: number) => (wheelPower < 0 ? -wheelPower * (1 - share) : 0),
@@ -73,5 +82,6 @@ export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): Effi
 
 /** @internal */
 export function isEfficiencyDrivetrain(drivetrain: Drivetrain): drivetrain is EfficiencyDrivetrain {
-  return (drivetrain as Partial<EfficiencyDrivetrain>).form === "efficiency";
+  const { form, efficiency, share, regenerationEfficiency } = drivetrain as Partial<EfficiencyDrivetrain>;
+  return form === "efficiency" && [efficiency, share, regenerationEfficiency].every(Number.isFinite);
 }

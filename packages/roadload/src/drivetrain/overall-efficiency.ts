@@ -1,18 +1,24 @@
 import type { Source } from "@tarewatt/units";
 import type { Loss } from "../resistance/loss.js";
 
-const source: Source = {
+const source: Source = /* @__PURE__ */ Object.freeze({
   document:
     "common practice, no source: about 80 % of the battery's energy reaches the wheels of a modern battery-electric car",
   status: "common practice",
-};
-const contains = ["gears", "motor", "inverter", "battery", "accessories"] as const satisfies readonly Loss[];
+});
+const contains = /* @__PURE__ */ Object.freeze([
+  "gears",
+  "motor",
+  "inverter",
+  "battery",
+  "accessories",
+] as const satisfies readonly Loss[]);
 
 /**
  * Part of the battery's energy that reaches the wheels of a modern battery-electric car, all losses and accessories in.
  * Common practice, no source. Give 0 W of accessories with it: they are contained.
  */
-export const overallEfficiencyPrior = {
+export const overallEfficiencyPrior = /* @__PURE__ */ Object.freeze({
   /** Low end. */
   low: 0.75,
   /** Most likely value. */
@@ -23,4 +29,4 @@ export const overallEfficiencyPrior = {
   contains,
   /** Where the values are from. */
   source,
-} as const;
+} as const);

@@ -6,33 +6,26 @@ import {
   type Power,
   type Quantity,
   quantity,
-  readOptions,
   type Step,
   type Time,
   type Working,
 } from "@tarewatt/units";
-import { assertCycle, type Cycle } from "../cycle/cycle.js";
+import type { Cycle, CycleTotals } from "../cycle/cycle.js";
+import type { Pieces } from "../cycle/pieces.js";
+import { piecesOf } from "../cycle/pieces-of.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { dragArea } from "../resistance/drag-area.js";
 import { gradeResistance } from "../resistance/grade-resistance.js";
 import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
-import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad, SplitNumbers } from "../resistance/road-load.js";
 import { rollingResistance } from "../resistance/rolling-resistance.js";
 import { accessoryEnergy, batteryEnergy, batteryEnergyOfModel } from "./battery-energy.js";
 import { consumptionAtBattery, consumptionAtWall, wallEnergy } from "./consumption.js";
 import { energyLedger, type Ledger, type LedgerNumbers, roadEntries } from "./ledger.js";
 import { drivingEnergy, netWheelEnergy } from "./net-wheel-energy.js";
-import {
-  assertDrivetrain,
-  assertNotCountedTwice,
-  type BatteryBoundary,
-  batteryBoundaryOf,
-  finite,
-  type Scope,
-  scopeWarnings,
-} from "./scope.js";
+import { type BatteryBoundary, batteryBoundaryOf, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
 import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /** Options of {@link driveCycle}. */
@@ -46,9 +39,9 @@ export interface DriveCycleOptions {
   /** Power of the accessories, drawn all the time; say so when it is `q("0 W")`. */
   readonly accessories: Quantity<Power>;
   /** Constant grade of the road, rise over run, positive uphill; level when left out. */
-  readonly grade?: Fraction;
+  readonly grade?: Fraction | undefined;
   /** Battery energy per wall energy, charger and charging of the battery together; without it nothing is said at the wall. */
-  readonly chargingEfficiency?: Fraction;
+  readonly chargingEfficiency?: Fraction | undefined;
 }
 
 /** Energy of a cycle and where it went. Made by {@link driveCycle}. */
@@ -108,23 +101,11 @@ export interface DriveResult {
  * run.consumption.atBattery.in("kWh/100 km");
  */
 export function driveCycle(options: DriveCycleOptions): DriveResult {
-  const { accessories, chargingEfficiency } = readOptions(
-    "driveCycle",
-    options,
-    {
-      accessories: { unit: "W", atLeast: 0 },
-      chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
-    },
-    ["cycle", "load", "drivetrain", "grade?"],
-  );
-  const { cycle, load, drivetrain } = options;
-  assertCycle(cycle);
-  assertDrivetrain(drivetrain);
-  const grade = readGrade(options.grade);
-  const numbers = splitNumbers(load, grade);
-  const scope: Scope = { load, drivetrain, accessories, chargingEfficiency };
-  assertNotCountedTwice(scope);
-  const { total } = cycle.segments;
+  const { scope } = readScope("driveCycle", options, {}, ["cycle"]);
+  const { load, numbers, drivetrain, accessories, grade, chargingEfficiency } = scope;
+  const { cycle } = options;
+  const pieces = piecesOf(cycle);
+  const { total } = pieces;
   if (total.distance === 0) {
     throw new InputError("NOT_VALID_HERE", `${cycle.name} never moves: there is no consumption per distance`, {
       cycle: cycle.name,
@@ -133,7 +114,7 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
   const wheel = wheelEnergy(cycle, { ...numbers, constant: numbers.constant + numbers.gradeForce });
   const through = isEfficiencyDrivetrain(drivetrain)
     ? throughEfficiencies(wheel, drivetrain)
-    : throughModel(cycle, numbers, drivetrain);
+    : throughModel(pieces, numbers, drivetrain);
   const forAccessories = accessories * total.duration;
   const atBattery = through.battery + forAccessories;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
@@ -167,8 +148,8 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
-    warnings: Object.freeze([...scopeWarnings(scope), ...gainWarnings(atBattery, cycle)]),
-    working: () => explain(scope, cycle, grade, numbers, wheel, through),
+    warnings: warningsOf(scope, atBattery, `on ${cycle.name}`),
+    working: () => explain(scope, total, wheel, through),
   });
 }
 
@@ -197,10 +178,10 @@ function throughEfficiencies(
   };
 }
 
-function throughModel(cycle: Cycle, numbers: SplitNumbers, drivetrain: Drivetrain): Through {
-  const { count, duration, integrals, standstill } = cycle.segments;
+function throughModel(pieces: Pieces, numbers: SplitNumbers, drivetrain: Drivetrain): Through {
+  const { count, duration, integrals, standstill } = pieces;
   const constant = numbers.constant + numbers.gradeForce;
-  const atRest = finite(drivetrain, drivetrain.batteryPower(0, 0), 0, 0);
+  const atRest = finitePower(drivetrain, drivetrain.batteryPower(0, 0), 0, 0);
   let battery = atRest * standstill;
   let loss = battery;
   let brakes = 0;
@@ -214,8 +195,8 @@ function throughModel(cycle: Cycle, numbers: SplitNumbers, drivetrain: Drivetrai
       numbers.inertiaMass * (integrals[4 * i + 3] as number);
     const power = energy / seconds;
     const speed = distance / seconds;
-    const drawn = seconds * finite(drivetrain, drivetrain.batteryPower(power, speed), power, speed);
-    const braked = seconds * finite(drivetrain, drivetrain.frictionBrakePower(power, speed), power, speed);
+    const drawn = seconds * finitePower(drivetrain, drivetrain.batteryPower(power, speed), power, speed);
+    const braked = seconds * finitePower(drivetrain, drivetrain.frictionBrakePower(power, speed), power, speed);
     battery += drawn;
     brakes += braked;
     loss += drawn - energy - braked;
@@ -224,15 +205,12 @@ function throughModel(cycle: Cycle, numbers: SplitNumbers, drivetrain: Drivetrai
 }
 
 function explain(
-  { load, drivetrain, accessories, chargingEfficiency }: Scope,
-  cycle: Cycle,
-  grade: number,
-  numbers: SplitNumbers,
+  { load, numbers, drivetrain, accessories, grade, chargingEfficiency }: Scope,
+  total: CycleTotals,
   wheel: WheelEnergy,
   through: Through,
 ): Step[] {
   const working: Working = [];
-  const { total } = cycle.segments;
   const mass = load.mass.in("kg");
   if (load.form === "physical") {
     const airDensity = load.conditions.airDensity.in("kg/m³");
@@ -284,9 +262,4 @@ function kilowattHours(joules: number): Quantity<Energy> {
 /** @internal */
 export function gradeText(grade: number): string {
   return grade === 0 ? "" : `, on a grade of ${Number((grade * 100).toPrecision(6))} %`;
-}
-
-function gainWarnings(atBattery: number, { name }: Cycle): string[] {
-  if (atBattery >= 0) return [];
-  return [`the battery gains energy on ${name}: at the wall this stands for what the next charge saves`];
 }

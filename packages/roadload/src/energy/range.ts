@@ -5,6 +5,7 @@ import {
   type Length,
   type Quantity,
   type Relation,
+  readNumber,
   readOptions,
   relation,
   type Step,
@@ -37,6 +38,8 @@ export const rangeFromConsumption: Relation<RangeFromConsumptionInputs, Quantity
   source: { document: "definition of range at a constant consumption", status: "definition" },
   evaluate: ({ usableEnergy, consumption }) => (1000 * usableEnergy) / consumption,
 });
+
+const boundaries: readonly unknown[] = ["terminals", "cells", "wall"] satisfies BatteryBoundary[];
 
 /** What {@link rangeOn} needs of a result: any {@link DriveResult} or {@link SteadyResult} has it. */
 export interface RangeBasis {
@@ -86,28 +89,30 @@ export interface RangeResult {
 export function rangeOn(options: RangeOnOptions): RangeResult {
   readOptions("rangeOn", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, ["result"]);
   const { usableEnergy, result } = options;
-  const consumption = (result as Partial<RangeBasis> | null)?.consumption?.atBattery;
-  if (consumption === undefined || typeof result.procedure !== "string") {
+  const { procedure, batteryBoundary, consumption: given } = (result ?? {}) as Partial<RangeBasis>;
+  const consumption = given?.atBattery;
+  if (consumption === undefined || typeof procedure !== "string" || !boundaries.includes(batteryBoundary)) {
     throw new InputError("WRONG_CHOICE", "result must come from driveCycle or steadySpeed", { name: "result" });
   }
-  if (result.batteryBoundary === "wall") {
+  const perDistance = readNumber("result.consumption.atBattery", consumption, { unit: "Wh/km" });
+  if (batteryBoundary === "wall") {
     throw new InputError(
       "NOT_VALID_HERE",
       "the drivetrain of this result contains charging, so its consumption is one at the wall, and the usable energy is not: " +
         "give a drivetrain without charging, and a chargingEfficiency",
-      { batteryBoundary: result.batteryBoundary },
+      { batteryBoundary },
     );
   }
-  if (consumption.in("Wh/km") <= 0) {
+  if (perDistance <= 0) {
     throw new InputError(
       "NOT_VALID_HERE",
-      `there is no range where the battery is not drained: ${result.procedure} consumes ${consumption}`,
+      `there is no range where the battery is not drained: ${procedure} consumes ${consumption}`,
       { consumption: String(consumption) },
     );
   }
   return Object.freeze({
     range: rangeFromConsumption({ usableEnergy, consumption }),
-    procedure: `${result.procedure}; repeated until the usable energy is spent`,
+    procedure: `${procedure}; repeated until the usable energy is spent`,
     boundary: "battery",
     working: () => [rangeFromConsumption.explain({ usableEnergy, consumption })],
   } as const);

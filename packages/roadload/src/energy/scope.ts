@@ -1,29 +1,65 @@
-import { InputError } from "@tarewatt/units";
+import { describeGiven, InputError, type NumberRule, type NumbersRead, readOptions } from "@tarewatt/units";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
-import type { Loss } from "../resistance/loss.js";
-import type { RoadLoad } from "../resistance/road-load.js";
+import type { Fraction } from "../fraction.js";
+import { assertLosses, type Loss, losses } from "../resistance/loss.js";
+import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
 
 /** What takes part in a calculation, with the losses that each part holds. @internal */
 export interface Scope {
   readonly load: RoadLoad;
+  /** The load in SI units, on the grade. */
+  readonly numbers: SplitNumbers;
   readonly drivetrain: Drivetrain;
   /** In W. */
   readonly accessories: number;
+  /** Rise over run. */
+  readonly grade: number;
   readonly chargingEfficiency: number | undefined;
 }
 
 /**
- * Where the energy called "at battery" is counted, which follows from what the drivetrain contains: at the battery's direct
- * current terminals; at the cells, when the drivetrain contains the battery's own loss; at the wall, when it contains
- * charging.
+ * Where the energy called "at battery" is counted, which follows from what the drivetrain contains:
+ *
+ * - `"terminals"`: at the battery's direct current terminals. The drivetrain does not contain the battery's own loss, and
+ *   nothing else counts it: what the cells give is more by that loss, a few per cent as a rule (common practice, no source);
+ * - `"cells"`: at the cells, when the drivetrain contains `"battery"`;
+ * - `"wall"`: at the wall, when the drivetrain contains `"charging"`.
  */
 export type BatteryBoundary = "terminals" | "cells" | "wall";
 
-/**
- * Refuses a loss that two parts hold.
- * @internal
- */
-export function assertNotCountedTwice({ load, drivetrain, accessories, chargingEfficiency }: Scope): void {
+/** What cycles and steady speeds are both asked with. */
+interface ScopeOptions {
+  readonly load: RoadLoad;
+  readonly drivetrain: Drivetrain;
+  readonly grade?: Fraction | undefined;
+}
+
+/** Reads what cycles and steady speeds are both asked with, and what one of them takes beside it. @internal */
+export function readScope<const Rules extends Readonly<Record<string, NumberRule>>>(
+  where: string,
+  options: ScopeOptions,
+  rules: Rules,
+  others: readonly string[] = [],
+): { readonly scope: Scope; readonly read: NumbersRead<Rules> } {
+  const names = ["load", "drivetrain", "grade?", ...others];
+  const read = readOptions(where, options, { ...shared, ...rules }, names) as NumbersRead<typeof shared & Rules>;
+  const { load, drivetrain } = options;
+  const { accessories, chargingEfficiency } = read as NumbersRead<typeof shared>;
+  assertDrivetrain(drivetrain);
+  const grade = readGrade(options.grade);
+  const numbers = splitNumbers(load, grade);
+  const scope = { load, numbers, drivetrain, accessories, grade, chargingEfficiency };
+  assertNotCountedTwice(scope);
+  return { scope, read };
+}
+
+const shared = {
+  accessories: { unit: "W", atLeast: 0 },
+  chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
+} as const satisfies Readonly<Record<string, NumberRule>>;
+
+/** Refuses a loss that two parts hold. */
+function assertNotCountedTwice({ load, drivetrain, accessories, chargingEfficiency }: Scope): void {
   const contains = (loss: Loss): boolean => drivetrain.contains.includes(loss);
   for (const loss of load.holds) {
     if (contains(loss)) {
@@ -40,26 +76,33 @@ export function assertNotCountedTwice({ load, drivetrain, accessories, chargingE
 
 /** Losses that no part holds, for a warning. The battery's own and that of charging are a matter of the boundary. */
 function lossesNotCounted({ load, drivetrain, accessories }: Scope): Loss[] {
-  const expected: readonly Loss[] = [
-    "air",
-    "tyres",
-    "wheel bearings",
-    "driveline spin",
-    "gears",
-    "motor",
-    "inverter",
-    "accessories",
-  ];
-  return expected.filter(
+  return losses.filter(
     (loss) =>
-      !load.holds.includes(loss) && !drivetrain.contains.includes(loss) && !(loss === "accessories" && accessories > 0),
+      loss !== "battery" &&
+      loss !== "charging" &&
+      !load.holds.includes(loss) &&
+      !drivetrain.contains.includes(loss) &&
+      !(loss === "accessories" && accessories > 0),
   );
 }
 
-/** Warnings that hold for cycles and steady speeds alike. @internal */
-export function scopeWarnings(scope: Scope): string[] {
+/**
+ * What a reader of a result should doubt: what its parts say themselves, losses that nobody counts, a battery that gains.
+ * @param atBattery - energy or power at the battery, negative when it gains
+ * @param driven - what was driven, in words such as "on UDDS"
+ * @internal
+ */
+export function warningsOf(scope: Scope, atBattery: number, driven: string): readonly string[] {
+  const { load, drivetrain } = scope;
   const missing = lossesNotCounted(scope);
-  return missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`];
+  return Object.freeze([
+    ...load.warnings,
+    ...(drivetrain.warnings ?? []),
+    ...(missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`]),
+    ...(atBattery >= 0
+      ? []
+      : [`the battery gains energy ${driven}: at the wall this stands for what the next charge saves`]),
+  ]);
 }
 
 /** @internal */
@@ -68,23 +111,26 @@ export function batteryBoundaryOf({ contains }: Drivetrain): BatteryBoundary {
   return contains.includes("battery") ? "cells" : "terminals";
 }
 
-/** @internal */
-export function assertDrivetrain(drivetrain: unknown): void {
-  const { batteryPower, frictionBrakePower, contains } = (drivetrain ?? {}) as Partial<Drivetrain>;
-  if (typeof batteryPower === "function" && typeof frictionBrakePower === "function" && Array.isArray(contains)) return;
-  throw new InputError(
-    "WRONG_CHOICE",
-    "drivetrain must be a drivetrain: made by efficiencyDrivetrain, or an object with name, contains, batteryPower and frictionBrakePower",
-    { name: "drivetrain" },
-  );
+function assertDrivetrain(drivetrain: unknown): void {
+  const { name, batteryPower, frictionBrakePower, contains, warnings } = (drivetrain ?? {}) as Partial<Drivetrain>;
+  const powers = typeof batteryPower === "function" && typeof frictionBrakePower === "function";
+  const lists = Array.isArray(contains) && (warnings === undefined || Array.isArray(warnings));
+  if (!powers || !lists || typeof name !== "string") {
+    throw new InputError(
+      "WRONG_CHOICE",
+      "drivetrain must be a drivetrain: made by efficiencyDrivetrain, or an object with name, contains, batteryPower and frictionBrakePower",
+      { name: "drivetrain" },
+    );
+  }
+  assertLosses("drivetrain.contains", contains);
 }
 
 /** A power that the caller's model gave, checked. @internal */
-export function finite(drivetrain: Drivetrain, power: number, wheelPower: number, speed: number): number {
+export function finitePower(drivetrain: Drivetrain, power: number, wheelPower: number, speed: number): number {
   if (Number.isFinite(power)) return power;
   throw new InputError(
     "NOT_A_NUMBER",
-    `the drivetrain '${drivetrain.name}' must give finite powers: got ${power} for ${wheelPower} W at the wheels and ${speed} m/s`,
+    `the drivetrain '${drivetrain.name}' must give finite powers: got ${describeGiven(power)} for ${wheelPower} W at the wheels and ${speed} m/s`,
     { power, wheelPower, speed },
   );
 }

@@ -3,7 +3,6 @@ import {
   type Power,
   type Quantity,
   quantity,
-  readOptions,
   type Speed,
   type Step,
   type Working,
@@ -11,20 +10,12 @@ import {
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
-import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
 import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
 import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
-import {
-  assertDrivetrain,
-  assertNotCountedTwice,
-  type BatteryBoundary,
-  batteryBoundaryOf,
-  finite,
-  type Scope,
-  scopeWarnings,
-} from "./scope.js";
+import { type BatteryBoundary, batteryBoundaryOf, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
 
 /** Options of {@link steadySpeed}. */
 export interface SteadySpeedOptions {
@@ -37,9 +28,9 @@ export interface SteadySpeedOptions {
   /** Power of the accessories; say so when it is `q("0 W")`. */
   readonly accessories: Quantity<Power>;
   /** Grade of the road, rise over run, positive uphill; level when left out. */
-  readonly grade?: Fraction;
+  readonly grade?: Fraction | undefined;
   /** Battery energy per wall energy; without it nothing is said at the wall. */
-  readonly chargingEfficiency?: Fraction;
+  readonly chargingEfficiency?: Fraction | undefined;
 }
 
 /** Power at a steady speed and where it goes. Made by {@link steadySpeed}. */
@@ -87,22 +78,10 @@ export interface SteadyResult {
  * steadySpeed({ speed: q("110 km/h"), load, drivetrain, accessories: q("350 W") }).consumption.atBattery.in("kWh/100 km");
  */
 export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
-  const { speed, accessories, chargingEfficiency } = readOptions(
-    "steadySpeed",
-    options,
-    {
-      speed: { unit: "m/s", above: 0, atMost: 150 },
-      accessories: { unit: "W", atLeast: 0 },
-      chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
-    },
-    ["load", "drivetrain", "grade?"],
-  );
-  const { load, drivetrain } = options;
-  assertDrivetrain(drivetrain);
-  const grade = readGrade(options.grade);
-  const numbers = splitNumbers(load, grade);
-  const scope: Scope = { load, drivetrain, accessories, chargingEfficiency };
-  assertNotCountedTwice(scope);
+  const rules = { speed: { unit: "m/s", above: 0, atMost: 150 } } as const;
+  const { scope, read } = readScope("steadySpeed", options, rules);
+  const { speed } = read;
+  const { load, numbers, drivetrain, accessories, grade, chargingEfficiency } = scope;
   const terms = {
     constant: numbers.constant * speed,
     linear: numbers.linear * speed ** 2,
@@ -110,8 +89,8 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   };
   const climbing = numbers.gradeForce * speed;
   const atWheel = terms.constant + terms.linear + terms.quadratic + climbing;
-  const drawn = finite(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
-  const brakes = finite(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
+  const drawn = finitePower(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
+  const brakes = finitePower(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
   const atBattery = drawn + accessories;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
@@ -138,11 +117,8 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
     ledger: powerLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
-    warnings: Object.freeze([...scopeWarnings(scope), ...gainWarnings(atBattery)]),
-    working: () => [
-      ...load.at(options.speed, options.grade === undefined ? {} : { grade: options.grade }).working(),
-      ...explain(scope, speed, atWheel, drawn),
-    ],
+    warnings: warningsOf(scope, atBattery, `at a steady ${options.speed}`),
+    working: () => [...load.at(options.speed, { grade }).working(), ...explain(scope, speed, atWheel, drawn)],
   });
 }
 
@@ -174,8 +150,4 @@ function batteryPowerStep(
   return wheelPower >= 0
     ? batteryPowerDriving.of({ wheelPower, efficiency, accessories }, working)
     : batteryPowerBraking.of({ wheelPower, share, regenerationEfficiency, accessories }, working);
-}
-
-function gainWarnings(atBattery: number): string[] {
-  return atBattery >= 0 ? [] : ["the battery gains energy: at the wall this stands for what the next charge saves"];
 }

@@ -1,5 +1,7 @@
-import { InputError } from "@tarewatt/units";
-import { assertCycle, type Cycle, type CycleSegments } from "../cycle/cycle.js";
+import { describeGiven, InputError } from "@tarewatt/units";
+import type { Cycle } from "../cycle/cycle.js";
+import type { Pieces } from "../cycle/pieces.js";
+import { piecesOf } from "../cycle/pieces-of.js";
 import type { RoadLoadNumbers } from "../resistance/road-load.js";
 
 /** Energy at the wheels over a cycle, in J. */
@@ -44,12 +46,16 @@ export interface WheelEnergyArrays {
  * wheelEnergy(wltc3b, { constant: 200, linear: 0, quadratic: 0.5, inertiaMass: 2060 }).driving; // 15 050 000 J
  */
 export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
-  assertCycle(cycle);
+  const pieces = piecesOf(cycle);
+  const { constant, linear, quadratic, inertiaMass } = (load ?? {}) as RoadLoadNumbers;
   const sums: Sums = { net: 0, size: 0 };
-  sumPieces(cycle.segments, load.constant, load.linear, load.quadratic, load.inertiaMass, sums);
+  // A text or a null would be taken for a number by the sums, and a symbol would stop them.
+  const numbers = Number.isFinite(constant) && Number.isFinite(linear) && Number.isFinite(quadratic);
+  if (!numbers || !Number.isFinite(inertiaMass)) refuseLoad(load);
+  sumPieces(pieces, constant, linear, quadratic, inertiaMass, sums);
   const driving = (sums.net + sums.size) / 2;
   const braking = (sums.net - sums.size) / 2;
-  if (!Number.isFinite(driving - braking)) refuse("the load", Object.entries(load));
+  if (!Number.isFinite(driving - braking)) refuseLoad(load);
   return { driving, braking };
 }
 
@@ -66,16 +72,15 @@ export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
  * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving[0]; // J
  */
 export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: WheelEnergyArrays): WheelEnergyArrays {
-  assertCycle(cycle);
-  const { constant, linear, quadratic, inertiaMass } = vehicles;
-  const { length } = constant;
+  const pieces = piecesOf(cycle);
+  const { constant, linear, quadratic, inertiaMass } = (vehicles ?? {}) as VehicleArrays;
+  const length = assertLists({ constant, linear, quadratic, inertiaMass });
   const { driving, braking } = out ?? { driving: new Float64Array(length), braking: new Float64Array(length) };
-  assertLists({ constant, linear, quadratic, inertiaMass, driving, braking }, length);
-  const { segments } = cycle;
+  assertLists({ constant, driving, braking });
   const sums: Sums = { net: 0, size: 0 };
   for (let i = 0; i < length; i++) {
     sumPieces(
-      segments,
+      pieces,
       constant[i] as number,
       linear[i] as number,
       quadratic[i] as number,
@@ -87,10 +92,12 @@ export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: Wheel
   }
   for (let i = 0; i < length; i++) {
     if (Number.isFinite((driving[i] as number) - (braking[i] as number))) continue;
-    refuse(
-      `vehicle ${i}`,
-      Object.entries(vehicles).map(([name, list]) => [name, (list as Float64Array)[i]]),
-    );
+    refuse(`vehicle ${i}`, {
+      constant: constant[i],
+      linear: linear[i],
+      quadratic: quadratic[i],
+      inertiaMass: inertiaMass[i],
+    });
   }
   return out ?? { driving, braking };
 }
@@ -107,7 +114,7 @@ interface Sums {
  * energy. Measured, and kept for it: `Math.abs` clears a bit where a comparison would branch; one plain list is read with
  * fewer checks than four, or than typed arrays; two pieces a step halve the chain of additions.
  */
-function sumPieces({ integrals }: CycleSegments, a: number, b: number, c: number, m: number, sums: Sums): void {
+function sumPieces({ integrals }: Pieces, a: number, b: number, c: number, m: number, sums: Sums): void {
   const { length } = integrals;
   let net = 0;
   let size = 0;
@@ -127,11 +134,14 @@ function sumPieces({ integrals }: CycleSegments, a: number, b: number, c: number
   sums.size = size;
 }
 
-function assertLists(lists: Readonly<Record<string, unknown>>, length: number): void {
+/** Refuses lists that are no Float64Array or not as long as the first one; says how long that is. */
+function assertLists(lists: Readonly<Record<string, unknown>>): number {
+  const expected = Object.values(lists)[0];
   for (const [name, list] of Object.entries(lists)) {
-    if (!(list instanceof Float64Array)) {
-      throw new InputError("WRONG_CHOICE", `${name} must be a Float64Array: got ${typeof list}`, { name });
+    if (!isFloat64Array(list)) {
+      throw new InputError("WRONG_CHOICE", `${name} must be a Float64Array: got ${describeGiven(list)}`, { name });
     }
+    const { length } = expected as Float64Array;
     if (list.length === length) continue;
     throw new InputError(
       "INCONSISTENT",
@@ -139,11 +149,24 @@ function assertLists(lists: Readonly<Record<string, unknown>>, length: number): 
       { name, given: list.length, expected: length },
     );
   }
+  return (expected as Float64Array).length;
 }
 
-function refuse(what: string, numbers: readonly (readonly [string, unknown])[]): never {
-  const text = numbers.map(([name, value]) => `${name} ${value}`).join(", ");
-  throw new InputError("NOT_A_NUMBER", `${what} must be of finite numbers, and their energy too: got ${text}`, {
-    ...Object.fromEntries(numbers),
-  });
+/** Not by its class: a list of another realm, such as a worker or a frame, is one too. */
+function isFloat64Array(list: unknown): list is Float64Array {
+  return ArrayBuffer.isView(list) && (list as Partial<Float64Array>)[Symbol.toStringTag] === "Float64Array";
+}
+
+function refuseLoad(load: RoadLoadNumbers | undefined): never {
+  const { constant, linear, quadratic, inertiaMass } = (load ?? {}) as RoadLoadNumbers;
+  return refuse("the load", { constant, linear, quadratic, inertiaMass });
+}
+
+function refuse(what: string, numbers: Readonly<Record<string, unknown>>): never {
+  const text = Object.entries(numbers).map(([name, value]) => `${name} ${describeGiven(value)}`);
+  throw new InputError(
+    "NOT_A_NUMBER",
+    `${what} must be of finite numbers, and their energy too: got ${text.join(", ")}`,
+    numbers,
+  );
 }

@@ -7,17 +7,17 @@ import {
   type Source,
 } from "@tarewatt/units";
 
-const source: Source = { document: "40 CFR 600.206", status: "seen" };
+const source: Source = /* @__PURE__ */ Object.freeze({ document: "40 CFR 600.206", status: "seen" });
 
 /** Weights of the US combined value. */
-export const combinedWeights = {
+export const combinedWeights = /* @__PURE__ */ Object.freeze({
   /** Part of the distance in the city. */
   city: 0.55,
   /** Part of the distance on the highway. */
   highway: 0.45,
   /** Where the values are from. */
   source,
-} as const;
+} as const);
 
 /** Inputs of {@link combinedFuelEconomy}. */
 export interface CombinedFuelEconomyInputs {

@@ -1,5 +1,6 @@
 import {
   type Density,
+  describeGiven,
   type Force,
   type ForcePerSpeed,
   type ForcePerSpeedSquared,
@@ -7,22 +8,28 @@ import {
   type Mass,
   type Quantity,
   quantity,
-  readNumber,
   readOptions,
   type Speed,
   type Temperature,
-  type Working,
 } from "@tarewatt/units";
+import { readWordsIfGiven } from "../check/read-words.js";
+import { unusual } from "../check/unusual.js";
 import type { Fraction } from "../fraction.js";
+import { forcesAt, readPlace } from "./forces-at.js";
 import { gradeResistance } from "./grade-resistance.js";
 import { type Loss, readLosses } from "./loss.js";
-import { type CertifiedRoadLoad, type CertifiedRoadLoadAt, type RoadOptions, readGrade } from "./road-load.js";
+import type { CertifiedConditions, CertifiedRoadLoad, CertifiedRoadLoadAt, RoadOptions } from "./road-load.js";
 import { cosineOf } from "./rolling-resistance.js";
 import { defaultRotatingMassFraction } from "./rotating-mass.js";
-import { certifiedResistance, wheelPower } from "./total-resistance.js";
+import { certifiedResistance } from "./total-resistance.js";
 
 /** The losses that a coast-down in neutral holds: common practice, no source. */
-export const coastDownLosses = ["air", "tyres", "wheel bearings", "driveline spin"] as const satisfies readonly Loss[];
+export const coastDownLosses = /* @__PURE__ */ Object.freeze([
+  "air",
+  "tyres",
+  "wheel bearings",
+  "driveline spin",
+] as const satisfies readonly Loss[]);
 
 /** What has to be accelerated. */
 export type InertiaBasis = "test mass and rotating parts" | "test mass";
@@ -40,18 +47,18 @@ export interface CertifiedRoadLoadOptions {
     /** Test mass, or equivalent test weight. */
     readonly testMass: Quantity<Mass>;
     /** Density of the reference air. */
-    readonly airDensity?: Quantity<Density>;
+    readonly airDensity?: Quantity<Density> | undefined;
     /** Reference temperature. */
-    readonly temperature?: Quantity<Temperature>;
+    readonly temperature?: Quantity<Temperature> | undefined;
     /** Procedure that they come from, in words. */
-    readonly standard?: string;
+    readonly standard?: string | undefined;
   };
   /** The losses that the coefficients hold; {@link coastDownLosses} when left out. */
-  readonly holds?: readonly Loss[];
+  readonly holds?: readonly Loss[] | undefined;
   /** What has to be accelerated; test mass and rotating parts, as on the road, when left out. */
-  readonly inertia?: InertiaBasis;
+  readonly inertia?: InertiaBasis | undefined;
   /** Equivalent mass of the rotating parts as part of the test mass, 0 to 0.5; {@link defaultRotatingMassFraction} when left out. */
-  readonly rotatingMassFraction?: Fraction;
+  readonly rotatingMassFraction?: Fraction | undefined;
 }
 
 /** Speed up to which a road load must not be negative, in m/s (130 km/h). */
@@ -93,57 +100,59 @@ export function certifiedRoadLoad(options: CertifiedRoadLoadOptions): CertifiedR
     },
     ["standard?"],
   );
-  const { constant, linear, quadratic, conditions, inertia, holds = coastDownLosses } = options;
+  const { constant, linear, quadratic, inertia, holds = coastDownLosses } = options;
   assertNotNegative(constant.in("N"), linear.in("N/(m/s)"), quadratic.in("N/(m/s)²"));
   return certifiedFromParts({
     coefficients: Object.freeze({ constant, linear, quadratic }),
-    conditions: Object.freeze({ ...conditions }),
+    conditions: conditionsOf(options.conditions),
     holds: readLosses("holds", holds),
     rotatingMassFraction: fractionOf(inertia, rotatingMassFraction),
+    warnings: Object.freeze(unusual({ mass: options.conditions.testMass.in("kg") })),
   });
 }
 
-type CertifiedParts = Pick<CertifiedRoadLoad, "coefficients" | "conditions" | "holds" | "rotatingMassFraction">;
+/** What was not given is left out, so that a condition is either there or not. */
+function conditionsOf(given: CertifiedRoadLoadOptions["conditions"]): CertifiedConditions {
+  const { testMass, airDensity, temperature } = given;
+  const standard = readWordsIfGiven("standard", given.standard);
+  return Object.freeze({
+    testMass,
+    ...(airDensity && { airDensity }),
+    ...(temperature && { temperature }),
+    ...(standard !== undefined && { standard }),
+  });
+}
+
+type CertifiedParts = Pick<
+  CertifiedRoadLoad,
+  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings"
+>;
 
 /** Builds the result from checked parts. @internal */
 export function certifiedFromParts(parts: CertifiedParts): CertifiedRoadLoad {
   const mass = parts.conditions.testMass;
+  const kilograms = mass.in("kg");
+  const constant = parts.coefficients.constant.in("N");
+  const linear = parts.coefficients.linear.in("N/(m/s)");
+  const quadratic = parts.coefficients.quadratic.in("N/(m/s)²");
   return Object.freeze({
     form: "certified",
     mass,
     inertiaMass: mass.times(1 + parts.rotatingMassFraction),
     ...parts,
-    at: (speed: Quantity<Speed>, options: RoadOptions = {}) => {
-      readOptions("at", options, { grade: { unit: "1", optional: true } });
-      const velocity = readNumber("speed", speed, { unit: "m/s", atLeast: 0, atMost: 150 });
-      return forcesAt(parts, velocity, readGrade(options.grade));
-    },
-  } as const);
-}
-
-function forcesAt({ coefficients, conditions }: CertifiedParts, speed: number, grade: number): CertifiedRoadLoadAt {
-  const constant = coefficients.constant.in("N");
-  const linear = coefficients.linear.in("N/(m/s)");
-  const quadratic = coefficients.quadratic.in("N/(m/s)²");
-  const compute = (working?: Working) => {
-    const mass = conditions.testMass.in("kg");
-    const gradeForce = gradeResistance.of({ mass, grade }, grade === 0 ? undefined : working);
-    const total = certifiedResistance.of({ constant, linear, quadratic, speed, grade, gradeForce }, working);
-    return { gradeForce, total, power: wheelPower.of({ force: total, speed }, working) };
-  };
-  const { gradeForce, total, power } = compute();
-  return Object.freeze({
-    form: "certified",
-    constant: quantity(constant * cosineOf(grade), "N"),
-    linear: quantity(linear * speed, "N"),
-    quadratic: quantity(quadratic * speed ** 2, "N"),
-    grade: quantity(gradeForce, "N"),
-    total: quantity(total, "N"),
-    power: quantity(power, "W"),
-    working: () => {
-      const working: Working = [];
-      compute(working);
-      return working;
+    at: (at: Quantity<Speed>, options: RoadOptions = {}): CertifiedRoadLoadAt => {
+      const { speed, grade } = readPlace(at, options);
+      const terms = {
+        form: "certified",
+        constant: quantity(constant * cosineOf(grade), "N"),
+        linear: quantity(linear * speed, "N"),
+        quadratic: quantity(quadratic * speed ** 2, "N"),
+      } as const;
+      return forcesAt(terms, speed, (working) => {
+        const slope = gradeResistance.of({ mass: kilograms, grade }, grade === 0 ? undefined : working);
+        const numbers = { constant, linear, quadratic, speed, grade, gradeForce: slope };
+        return { slope, total: certifiedResistance.of(numbers, working) };
+      });
     },
   } as const);
 }
@@ -155,8 +164,8 @@ function fractionOf(inertia: unknown, fraction: number | undefined): number {
   if (inertia !== "test mass") {
     throw new InputError(
       "WRONG_CHOICE",
-      `inertia must be "test mass" or "test mass and rotating parts": got '${inertia}'`,
-      { name: "inertia", given: inertia },
+      `inertia must be "test mass" or "test mass and rotating parts": got ${describeGiven(inertia)}`,
+      { name: "inertia" },
     );
   }
   if (fraction === undefined || fraction === 0) return 0;

@@ -2,7 +2,7 @@ import { type Density, InputError, type Quantity, quantity, readOptions } from "
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
 import { physicalRoadLoad } from "./physical-road-load.js";
-import type { CertifiedRoadLoad, PhysicalRoadLoad } from "./road-load.js";
+import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
 
 /**
  * A physical road load written as coefficients: always possible. It holds the same losses, at its own air density and mass.
@@ -15,19 +15,20 @@ import type { CertifiedRoadLoad, PhysicalRoadLoad } from "./road-load.js";
  */
 export function toCertified(load: PhysicalRoadLoad): CertifiedRoadLoad {
   assertForm(load, "physical", "toCertified");
-  const { coefficients, conditions, mass, holds, rotatingMassFraction } = load;
+  const { coefficients, conditions, mass, holds, rotatingMassFraction, warnings } = load;
   return certifiedFromParts({
     coefficients,
     conditions: Object.freeze({ testMass: mass, airDensity: conditions.airDensity }),
     holds,
     rotatingMassFraction,
+    warnings,
   });
 }
 
 /** Options of {@link toPhysical}. */
 export interface ToPhysicalOptions {
   /** Density of the air that the coefficients refer to; the one in the load's conditions when left out. */
-  readonly airDensity?: Quantity<Density>;
+  readonly airDensity?: Quantity<Density> | undefined;
 }
 
 /** Up to which speed the linear term must be negligible, in m/s, and the largest part of the force that is negligible. */
@@ -44,7 +45,8 @@ const NEGLIGIBLE = { upToSpeed: 30, share: 0.02 } as const;
  * @param options - density of the reference air
  * @returns the same load in physical form
  * @throws InputError `NOT_VALID_HERE` when the linear term is too large or a coefficient has no physical reading,
- *   `MISSING_OPTION` when no air density is known, `INCONSISTENT` when two are, `WRONG_CHOICE` when it is no certified load
+ *   `MISSING_OPTION` when no air density is known, `INCONSISTENT` when two are, `WRONG_CHOICE` when it is no certified load,
+ *   and what `readOptions` throws
  * @example
  * toPhysical(load, { airDensity: referenceAir.wltp.density }).dragArea; // m²
  */
@@ -114,8 +116,8 @@ function densityOf({ conditions }: CertifiedRoadLoad, { airDensity }: ToPhysical
   return density;
 }
 
-function assertForm(load: unknown, form: "physical" | "certified", where: string): void {
-  const given = ((load ?? {}) as { readonly form?: unknown }).form;
-  if (given === form) return;
-  throw new InputError("WRONG_CHOICE", `${where} takes a ${form} road load: got ${given ?? load}`, { form, given });
+function assertForm(load: RoadLoad, form: RoadLoad["form"], where: string): void {
+  assertRoadLoad(load);
+  if (load.form === form) return;
+  throw new InputError("WRONG_CHOICE", `${where} takes a ${form} road load: got a ${load.form} one`, { form });
 }

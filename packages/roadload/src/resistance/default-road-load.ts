@@ -86,12 +86,12 @@ export const defaultQuadraticTerm: Relation<
  * defaultRoadLoad({ testMass: q("2000 kg"), width: q("1.9 m"), height: q("1.6 m") }).at(q("100 km/h")).total; // 852.8 N
  */
 export function defaultRoadLoad(options: DefaultRoadLoadOptions): CertifiedRoadLoad {
-  const { testMass } = options;
   readOptions("defaultRoadLoad", options, {
     testMass: { unit: "kg", above: 0 },
     width: { unit: "m", above: 0 },
     height: { unit: "m", above: 0 },
   });
+  const { testMass } = options;
   const { density, temperature } = referenceAir.wltp;
   return certifiedRoadLoad({
     constant: defaultConstantTerm({ testMass }),

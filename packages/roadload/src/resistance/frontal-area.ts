@@ -1,13 +1,16 @@
 import { type Area, type Length, type Quantity, type Relation, relation, type Source } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 
-const source: Source = { document: "common practice, no source", status: "common practice" };
+const source: Source = /* @__PURE__ */ Object.freeze({
+  document: "common practice, no source",
+  status: "common practice",
+});
 
 /**
  * How much of overall width × height the frontal area of a passenger car fills: a little over four fifths.
  * Common practice, no source.
  */
-export const frontalAreaFill = {
+export const frontalAreaFill = /* @__PURE__ */ Object.freeze({
   /** Low end. */
   low: 0.79,
   /** Most likely value. */
@@ -16,13 +19,13 @@ export const frontalAreaFill = {
   high: 0.84,
   /** Where the values are from. */
   source,
-} as const;
+} as const);
 
 /** Inputs of {@link frontalAreaFromSize}. */
 export interface FrontalAreaFromSizeInputs {
-  /** Overall width, without mirrors. */
+  /** Overall width, without mirrors; at most 5 m, which only a wrong unit exceeds. */
   readonly width: Quantity<Length>;
-  /** Overall height, at the load that is meant. */
+  /** Overall height, at the load that is meant; at most 5 m. */
   readonly height: Quantity<Length>;
   /** Frontal area as part of width × height, 0 to 1: see {@link frontalAreaFill}. */
   readonly fill: Fraction;
@@ -38,8 +41,8 @@ export interface FrontalAreaFromSizeInputs {
 export const frontalAreaFromSize: Relation<FrontalAreaFromSizeInputs, Quantity<Area>> = /* @__PURE__ */ relation({
   name: "frontal area from width and height",
   inputs: {
-    width: { symbol: "w", unit: "m", meaning: "overall width without mirrors", above: 0 },
-    height: { symbol: "h", unit: "m", meaning: "overall height", above: 0 },
+    width: { symbol: "w", unit: "m", meaning: "overall width without mirrors", above: 0, atMost: 5 },
+    height: { symbol: "h", unit: "m", meaning: "overall height", above: 0, atMost: 5 },
     fill: { symbol: "k", unit: "1", meaning: "part of width × height that is filled", above: 0, atMost: 1 },
   },
   result: { symbol: "A_f", unit: "m²" },

@@ -5,42 +5,44 @@ import {
   type Mass,
   type Quantity,
   quantity,
-  readNumber,
   readOptions,
   type Speed,
   type Working,
 } from "@tarewatt/units";
+import { readWordsIfGiven } from "../check/read-words.js";
+import { unusual } from "../check/unusual.js";
 import type { Fraction } from "../fraction.js";
 import { aerodynamicDrag } from "./aerodynamic-drag.js";
 import { dragArea as dragAreaOf } from "./drag-area.js";
+import { forcesAt, readPlace } from "./forces-at.js";
 import { gradeResistance } from "./grade-resistance.js";
 import type { Loss } from "./loss.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
-import { type PhysicalRoadLoad, type PhysicalRoadLoadAt, type RoadOptions, readGrade } from "./road-load.js";
+import type { PhysicalRoadLoad, PhysicalRoadLoadAt, RoadOptions } from "./road-load.js";
 import { rollingResistance } from "./rolling-resistance.js";
 import { defaultRotatingMassFraction } from "./rotating-mass.js";
-import { totalResistance, wheelPower } from "./total-resistance.js";
+import { totalResistance } from "./total-resistance.js";
 
 /** Options of {@link roadLoad}: a drag area, or a drag coefficient with a frontal area. */
 export type RoadLoadOptions = {
   /** Mass that is moved: curb mass and load. */
   readonly mass: Quantity<Mass>;
   /** What the mass consists of, in your words; kept in the result. */
-  readonly massBasis?: string;
+  readonly massBasis?: string | undefined;
   /** Rolling resistance per load, 0 to 0.5. */
   readonly rollingResistanceCoefficient: Fraction;
   /** Density of the air: see `airDensity` and `referenceAir`. */
   readonly airDensity: Quantity<Density>;
   /** Equivalent mass of the rotating parts as part of the mass, 0 to 0.5; {@link defaultRotatingMassFraction} when left out. */
-  readonly rotatingMassFraction?: Fraction;
+  readonly rotatingMassFraction?: Fraction | undefined;
 } & (
   | {
       /** Drag area c_d·A. */
       readonly dragArea: Quantity<Area>;
       /** Not together with a drag area. */
-      readonly dragCoefficient?: never;
+      readonly dragCoefficient?: undefined;
       /** Not together with a drag area. */
-      readonly frontalArea?: never;
+      readonly frontalArea?: undefined;
     }
   | {
       /** Drag coefficient, 0 to 2. */
@@ -48,7 +50,7 @@ export type RoadLoadOptions = {
       /** Frontal area. */
       readonly frontalArea: Quantity<Area>;
       /** Not together with its two factors. */
-      readonly dragArea?: never;
+      readonly dragArea?: undefined;
     }
 );
 
@@ -56,7 +58,7 @@ export type RoadLoadOptions = {
  * Road load of a vehicle from its drag, its tyres and its mass.
  *
  * The rolling resistance coefficient is taken as constant over speed, the air as still. The load holds the losses of air
- * and tyres, nothing else.
+ * and tyres, nothing else. A figure outside what is usual of passenger cars and vans is kept, with a warning.
  *
  * @param options - mass, drag, tyres, air
  * @returns the road load; ask it `at(speed)`
@@ -100,7 +102,7 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
       { options: ["dragArea", "dragCoefficient", "frontalArea"] },
     );
   }
-  const { massBasis } = options;
+  const massBasis = readWordsIfGiven("massBasis", options.massBasis);
   return physicalRoadLoad({
     mass: options.mass,
     ...(massBasis === undefined ? {} : { massBasis }),
@@ -122,11 +124,19 @@ type PhysicalParts = Pick<
 /** Builds the result from checked parts. @internal */
 export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
   const { airDensity, holds, ...given } = parts;
-  const numbers = {
-    mass: parts.mass.in("kg"),
-    dragArea: parts.dragArea.in("m²"),
-    rollingResistanceCoefficient: parts.rollingResistanceCoefficient,
-    airDensity: airDensity.in("kg/m³"),
+  const { dragCoefficient, frontalArea, rollingResistanceCoefficient } = parts;
+  const mass = parts.mass.in("kg");
+  const dragArea = parts.dragArea.in("m²");
+  const numbers = { mass, dragArea, rollingResistanceCoefficient, airDensity: airDensity.in("kg/m³") };
+  const forces = (speed: number, grade: number, working?: Working) => {
+    if (dragCoefficient !== undefined && frontalArea !== undefined) {
+      dragAreaOf.of({ dragCoefficient, frontalArea: frontalArea.in("m²") }, working);
+    }
+    const rolling = rollingResistance.of({ ...numbers, grade }, working);
+    const aerodynamic = aerodynamicDrag.of({ ...numbers, airSpeed: speed }, working);
+    const slope = gradeResistance.of({ mass, grade }, grade === 0 ? undefined : working);
+    const total = totalResistance.of({ rolling, aerodynamic, grade: slope }, working);
+    return { rolling, aerodynamic, slope, total };
   };
   return Object.freeze({
     form: "physical",
@@ -140,45 +150,16 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
     holds: Object.freeze([...holds]),
     conditions: Object.freeze({ airDensity }),
     parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
-    at: (speed: Quantity<Speed>, options: RoadOptions = {}) => {
-      readOptions("at", options, { grade: { unit: "1", optional: true } });
-      const velocity = readNumber("speed", speed, { unit: "m/s", atLeast: 0, atMost: 150 });
-      return forcesAt(parts, numbers, velocity, readGrade(options.grade));
-    },
-  } as const);
-}
-
-interface PhysicalNumbers {
-  readonly mass: number;
-  readonly dragArea: number;
-  readonly rollingResistanceCoefficient: number;
-  readonly airDensity: number;
-}
-
-function forcesAt(parts: PhysicalParts, numbers: PhysicalNumbers, speed: number, grade: number): PhysicalRoadLoadAt {
-  const compute = (working?: Working) => {
-    const { dragCoefficient, frontalArea } = parts;
-    if (dragCoefficient !== undefined && frontalArea !== undefined) {
-      dragAreaOf.of({ dragCoefficient, frontalArea: frontalArea.in("m²") }, working);
-    }
-    const rolling = rollingResistance.of({ ...numbers, grade }, working);
-    const aerodynamic = aerodynamicDrag.of({ ...numbers, airSpeed: speed }, working);
-    const slope = gradeResistance.of({ mass: numbers.mass, grade }, grade === 0 ? undefined : working);
-    const total = totalResistance.of({ rolling, aerodynamic, grade: slope }, working);
-    return { rolling, aerodynamic, slope, total, power: wheelPower.of({ force: total, speed }, working) };
-  };
-  const { rolling, aerodynamic, slope, total, power } = compute();
-  return Object.freeze({
-    form: "physical",
-    rolling: quantity(rolling, "N"),
-    aerodynamic: quantity(aerodynamic, "N"),
-    grade: quantity(slope, "N"),
-    total: quantity(total, "N"),
-    power: quantity(power, "W"),
-    working: () => {
-      const working: Working = [];
-      compute(working);
-      return working;
+    warnings: Object.freeze(unusual({ mass, rollingResistanceCoefficient, dragCoefficient, dragArea })),
+    at: (at: Quantity<Speed>, options: RoadOptions = {}): PhysicalRoadLoadAt => {
+      const { speed, grade } = readPlace(at, options);
+      const { rolling, aerodynamic } = forces(speed, grade);
+      const terms = {
+        form: "physical",
+        rolling: quantity(rolling, "N"),
+        aerodynamic: quantity(aerodynamic, "N"),
+      } as const;
+      return forcesAt(terms, speed, (working) => forces(speed, grade, working));
     },
   } as const);
 }

@@ -9,13 +9,14 @@ import {
   type Power,
   type Quantity,
   readNumber,
+  readOptions,
   type Speed,
   type Step,
   type Temperature,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 import { standardGravity } from "./gravity.js";
-import type { Loss } from "./loss.js";
+import { assertLosses, type Loss } from "./loss.js";
 import { cosineOf, sineOf } from "./rolling-resistance.js";
 
 /** Coefficients of a road load F = A + B·v + C·v² on a level road in still air. */
@@ -31,7 +32,7 @@ export interface RoadLoadCoefficients {
 /** Where on the road a load is asked for. */
 export interface RoadOptions {
   /** Rise over run, positive uphill: 0.06 for 6 %; level when left out. */
-  readonly grade?: Fraction;
+  readonly grade?: Fraction | undefined;
 }
 
 /** What both forms of a {@link RoadLoad} share. */
@@ -46,6 +47,8 @@ export interface AnyRoadLoad {
   readonly coefficients: RoadLoadCoefficients;
   /** The losses that the load holds; a drivetrain must not hold them again. */
   readonly holds: readonly Loss[];
+  /** What a reader should doubt, such as a figure that no vehicle is known to have; empty when there is nothing. */
+  readonly warnings: readonly string[];
 }
 
 /** A road load from drag area, rolling resistance and mass. Made by {@link roadLoad}. */
@@ -168,11 +171,13 @@ export interface RoadLoadNumbers {
  * @param load - physical or certified road load
  * @param options - grade; level when left out
  * @returns numbers in N, N/(m/s), N/(m/s)² and kg
- * @throws InputError `WRONG_CHOICE` when `load` is no road load, `OUT_OF_RANGE`, `NOT_A_FRACTION`
+ * @throws InputError `WRONG_CHOICE` when `load` is no road load, `OUT_OF_RANGE`, `NOT_A_FRACTION`, and what `readOptions`
+ *   throws
  * @example
  * wheelEnergy(udds, roadLoadNumbers(load)).driving; // J
  */
 export function roadLoadNumbers(load: RoadLoad, options: RoadOptions = {}): RoadLoadNumbers {
+  readOptions("roadLoadNumbers", options, {}, ["grade?"]);
   const { constant, gradeForce, linear, quadratic, inertiaMass } = splitNumbers(load, readGrade(options.grade));
   return { constant: constant + gradeForce, linear, quadratic, inertiaMass };
 }
@@ -202,10 +207,36 @@ export function readGrade(grade: Fraction | undefined): number {
   return readNumber("grade", grade, { unit: "1", atLeast: -1, atMost: 1 });
 }
 
-function assertRoadLoad(load: unknown): void {
-  const { form, coefficients } = (load ?? {}) as Partial<RoadLoad>;
-  if ((form === "physical" || form === "certified") && coefficients !== undefined) return;
-  throw new InputError("WRONG_CHOICE", "load must be a road load, made by roadLoad or certifiedRoadLoad", {
-    name: "load",
-  });
+/** Checks a load by what it holds, never by its class: it may come from another copy of the package. @internal */
+export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
+  const given = (load ?? {}) as Partial<RoadLoad>;
+  const { form, coefficients, mass, inertiaMass, holds, warnings, at } = given;
+  const whole = Array.isArray(holds) && Array.isArray(warnings) && typeof at === "function";
+  if ((form !== "physical" && form !== "certified") || !whole) {
+    throw new InputError("WRONG_CHOICE", "load must be a road load, made by roadLoad or certifiedRoadLoad", {
+      name: "load",
+    });
+  }
+  const { constant, linear, quadratic } = (coefficients ?? {}) as Partial<RoadLoadCoefficients>;
+  readNumber("load.mass", mass, { unit: "kg", above: 0 });
+  readNumber("load.inertiaMass", inertiaMass, { unit: "kg", above: 0 });
+  readNumber("load.coefficients.constant", constant, { unit: "N" });
+  readNumber("load.coefficients.linear", linear, { unit: "N/(m/s)" });
+  readNumber("load.coefficients.quadratic", quadratic, { unit: "N/(m/s)²" });
+  readNumber("load.rotatingMassFraction", given.rotatingMassFraction, { unit: "1", atLeast: 0 });
+  assertLosses("load.holds", holds);
+  if (form === "physical") assertPhysicalParts(given as Partial<PhysicalRoadLoad>);
+  else assertCertifiedConditions((given as Partial<CertifiedRoadLoad>).conditions);
+}
+
+function assertPhysicalParts({ rollingResistanceCoefficient, dragArea, conditions }: Partial<PhysicalRoadLoad>): void {
+  readNumber("load.rollingResistanceCoefficient", rollingResistanceCoefficient, { unit: "1", atLeast: 0 });
+  readNumber("load.dragArea", dragArea, { unit: "m²", atLeast: 0 });
+  readNumber("load.conditions.airDensity", conditions?.airDensity, { unit: "kg/m³", above: 0 });
+}
+
+function assertCertifiedConditions(conditions: Partial<CertifiedConditions> | undefined): void {
+  const { testMass, airDensity } = conditions ?? {};
+  readNumber("load.conditions.testMass", testMass, { unit: "kg", above: 0 });
+  if (airDensity !== undefined) readNumber("load.conditions.airDensity", airDensity, { unit: "kg/m³", above: 0 });
 }

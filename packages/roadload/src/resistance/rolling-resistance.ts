@@ -37,9 +37,9 @@ export const rollingResistance: Relation<RollingResistanceInputs, Quantity<Force
   result: { symbol: "F_r", unit: "N" },
   expression: "c_rr·m·9.80665·cos(atan(G))",
   source: {
-    document: "public electric-vehicle course, week 2 assignment",
-    section: "solution 1",
-    status: "seen",
+    document: "definition of the rolling resistance coefficient: resistance per load on the road",
+    section: "standard gravity of 40 CFR 1066.210(d)",
+    status: "definition",
   },
   evaluate: ({ mass, rollingResistanceCoefficient, grade }) =>
     rollingResistanceCoefficient * mass * standardGravity.value * cosineOf(grade),

@@ -10,11 +10,13 @@ export interface WindInputs {
   readonly windAngle: Quantity<Angle>;
 }
 
-const inputs = {
-  windSpeed: { symbol: "w", unit: "m/s", meaning: "speed of the wind", atLeast: 0, atMost: 150 },
-  vehicleSpeed: { symbol: "v", unit: "m/s", meaning: "speed of the vehicle", atLeast: 0, atMost: 150 },
-  windAngle: { symbol: "φ", unit: "rad", meaning: "angle of the wind", atLeast: -Math.PI, atMost: Math.PI },
-} as const;
+// A function, so that a bundler can drop it: reading Math.PI counts as a side effect.
+const inputs = () =>
+  ({
+    windSpeed: { symbol: "w", unit: "m/s", meaning: "speed of the wind", atLeast: 0, atMost: 150 },
+    vehicleSpeed: { symbol: "v", unit: "m/s", meaning: "speed of the vehicle", atLeast: 0, atMost: 150 },
+    windAngle: { symbol: "φ", unit: "rad", meaning: "angle of the wind", atLeast: -Math.PI, atMost: Math.PI },
+  }) as const;
 
 /**
  * Speed of the air past a vehicle in wind, over all directions.
@@ -25,7 +27,7 @@ const inputs = {
  */
 export const relativeAirSpeed: Relation<WindInputs, Quantity<Speed>> = /* @__PURE__ */ relation({
   name: "air speed past the vehicle",
-  inputs,
+  inputs: /* @__PURE__ */ inputs(),
   result: { symbol: "v_air", unit: "m/s" },
   expression: "sqrt(w² + v² + 2·w·v·cos(φ))",
   source: { document: "40 CFR 1037.528", status: "seen" },
@@ -44,7 +46,7 @@ export const relativeAirSpeed: Relation<WindInputs, Quantity<Speed>> = /* @__PUR
  */
 export const yawAngle: Relation<WindInputs, Quantity<Angle>> = /* @__PURE__ */ relation({
   name: "yaw angle",
-  inputs,
+  inputs: /* @__PURE__ */ inputs(),
   result: { symbol: "ψ", unit: "rad" },
   expression: "2·atan(w·sin(φ)/(sqrt(w² + v² + 2·w·v·cos(φ)) + v + w·cos(φ)))",
   source: { document: "40 CFR 1037.528", section: "by the half angle", status: "seen" },

@@ -160,26 +160,25 @@ function figures(cycle: Cycle, length: "mi" | "km", speed: "mph" | "km/h"): numb
   return [duration.in("s"), distance.in(length), meanSpeed.in(speed), maximumSpeed.in(speed)];
 }
 
-/** Where tables collected independently of this project may lie, beside it. */
+/** Where a collection of reference tables, made independently of this project, may lie: beside the project. */
 const beside = new URL("../../../../../shared/reference/cycles/", import.meta.url);
 const files = { udds: "udds.csv", hwfet: "hwfet.csv", us06: "us06.csv", wltc3b: "wltc_3b.csv" } as const;
 
-describe.each(Object.entries(files) as [keyof typeof files, string][])("table of %s", (name, file) => {
+describe.each(Object.entries(files) as [keyof typeof files, string][])("%s", (name, file) => {
   const path = new URL(file, beside);
-  it.skipIf(!existsSync(path))(
-    `equals ${file} row by row (skipped where no collection of tables lies beside the project)`,
-    () => {
-      const rows = readFileSync(path, "utf8")
-        .split(/\r?\n/)
-        .filter((line) => /^\d/.test(line))
-        .map((line) => line.split(",").map(Number));
-      const factor = file.startsWith("wltc") ? 1 / 3.6 : 0.44704;
-      const { time, speed } = cycles[name];
-      expect(rows.length).toBe(time.length);
-      rows.forEach(([seconds, value], row) => {
-        expect(time[row]).toBe(seconds);
-        expect(speed[row]).toBeCloseTo((value as number) * factor, 10);
-      });
-    },
-  );
+  const there = existsSync(path);
+  const why = there ? "" : " (skipped: the reference tables are not beside the project)";
+  it.skipIf(!there)(`is, row by row, the reference table of the same cycle${why}`, () => {
+    const rows = readFileSync(path, "utf8")
+      .split(/\r?\n/)
+      .filter((line) => /^\d/.test(line))
+      .map((line) => line.split(",").map(Number));
+    const factor = file.startsWith("wltc") ? 1 / 3.6 : 0.44704;
+    const { time, speed } = cycles[name];
+    expect(rows.length).toBe(time.length);
+    rows.forEach(([seconds, value], row) => {
+      expect(time[row]).toBe(seconds);
+      expect(speed[row]).toBeCloseTo((value as number) * factor, 10);
+    });
+  });
 });

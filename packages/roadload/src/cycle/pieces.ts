@@ -1,8 +1,26 @@
 import { InputError } from "@tarewatt/units";
-import type { CycleSegments } from "./cycle.js";
+import type { CycleTotals } from "./cycle.js";
 
 /** Longest list of pieces: a day at 10 Hz fits. @internal */
 export const MAX_ROWS = 1_000_000;
+
+/**
+ * What the kernels work on. The lists are plain and not frozen, because engines read those fastest; so they never leave the
+ * package, and nobody can change the numbers of a cycle.
+ * @internal
+ */
+export interface Pieces {
+  /** Number of pieces. */
+  readonly count: number;
+  /** Duration of every piece, in s. */
+  readonly duration: readonly number[];
+  /** Four numbers a piece: see `CycleSegments`. */
+  readonly integrals: readonly number[];
+  /** Time at rest, in s. */
+  readonly standstill: number;
+  /** Sums over the pieces. */
+  readonly total: CycleTotals;
+}
 
 /**
  * Cuts a table into pieces of at most 1 s and integrates each exactly. Pieces at rest need no force, so they are only
@@ -12,7 +30,7 @@ export const MAX_ROWS = 1_000_000;
  * change its sign unseen; in the 1 Hz tables of the regulations that moves the energy by less than two parts in a million.
  * @internal
  */
-export function segmentsOf(time: readonly number[], speed: readonly number[]): CycleSegments {
+export function cutIntoPieces(time: readonly number[], speed: readonly number[]): Pieces {
   assertNotTooLong(time);
   const duration: number[] = [];
   const integrals: number[] = [];

@@ -1,0 +1,40 @@
+import { isQuantity, q } from "@tarewatt/units";
+import { describe, expect, it } from "vitest";
+import * as pack from "../src/index.js";
+import { box } from "./support/cells.js";
+
+/** Paths of objects that somebody could change, from a thing down through its data. */
+function changeable(thing: unknown, path: string): string[] {
+  if (typeof thing !== "object" || thing === null || isQuantity(thing)) return [];
+  const inside = Object.entries(thing).flatMap(([key, value]) => changeable(value, `${path}.${key}`));
+  return Object.isFrozen(thing) ? inside : [path, ...inside];
+}
+
+describe("what the package shares", () => {
+  const data = Object.entries(pack).filter(([, thing]) => typeof thing === "object");
+
+  it("is found by this test", () => {
+    expect(data.map(([name]) => name).sort()).toEqual([
+      "cellMassFractionPrior",
+      "publishedPacks",
+      "structuralPackClaim",
+      "usableFractionPrior",
+    ]);
+    expect(changeable({ a: [{}] }, "x")).toEqual(["x", "x.a", "x.a.0"]);
+  });
+
+  it.each(data)("%s cannot be changed, down to its points and sources", (name, thing) => {
+    expect(changeable(thing, name)).toEqual([]);
+  });
+
+  it("and what it makes cannot be changed either, nor follow its options", () => {
+    const source = { document: "data sheet", status: "seen" as "seen" | "memory" };
+    const cell = pack.prismaticCell({ ...box, source });
+    source.status = "memory";
+    expect(cell.source?.status).toBe("seen");
+    const options = { cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74 };
+    const made = pack.composePack({ ...options, usableFraction: 0.93, cellVolumeFraction: 0.6 });
+    expect(made.cautions).toHaveLength(1);
+    expect([...changeable(cell, "cell"), ...changeable(made, "pack")]).toEqual([]);
+  });
+});

@@ -1,0 +1,6 @@
+/** @internal Freezes plain data down to its last part. */
+export function frozen<T>(data: T): T {
+  if (typeof data !== "object" || data === null) return data;
+  for (const part of Object.values(data)) frozen(part);
+  return Object.freeze(data);
+}

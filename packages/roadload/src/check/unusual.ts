@@ -1,0 +1,31 @@
+/** What is usual of one figure: common practice, no source. */
+interface Usual {
+  /** The figure, in words. */
+  readonly of: string;
+  readonly from: number;
+  readonly to: number;
+  /** With a space before it; empty for a pure number. */
+  readonly unit: string;
+}
+
+/** Figures of passenger cars and vans. Outside these a slip of unit or of a digit is likelier than such a vehicle. */
+const usual = {
+  mass: { of: "mass", from: 300, to: 5000, unit: " kg" },
+  rollingResistanceCoefficient: { of: "rolling resistance coefficient", from: 0.004, to: 0.02, unit: "" },
+  dragCoefficient: { of: "drag coefficient", from: 0.15, to: 0.8, unit: "" },
+  dragArea: { of: "drag area", from: 0.3, to: 3, unit: " m²" },
+  efficiency: { of: "drivetrain efficiency", from: 0.5, to: 1, unit: "" },
+} as const satisfies Readonly<Record<string, Usual>>;
+
+/** A warning for every figure that is not usual, in SI units; a figure that is not known is not judged. @internal */
+export function unusual(figures: { readonly [K in keyof typeof usual]?: number | undefined }): string[] {
+  return Object.entries(usual).flatMap(([name, { of, from, to, unit }]) => {
+    const value = figures[name as keyof typeof usual];
+    if (value === undefined || (value >= from && value <= to)) return [];
+    const shown = Number(value.toPrecision(4));
+    return [
+      `the ${of} of ${shown}${unit} lies outside the usual ${from} to ${to}${unit} (common practice, no source): ` +
+        "check its unit and its digits",
+    ];
+  });
+}

@@ -1,0 +1,33 @@
+import { InputError, isQuantity } from "@tarewatt/units";
+import type { Cycle } from "./cycle.js";
+import { cutIntoPieces, type Pieces } from "./pieces.js";
+import { readTable } from "./read-table.js";
+
+/** The pieces of a cycle, out of reach for everybody else; they go when the cycle goes. */
+const kept = /* @__PURE__ */ new WeakMap<object, () => Pieces>();
+
+/** Remembers how the pieces of a cycle are had. @internal */
+export function keepPieces(cycle: Cycle, pieces: () => Pieces): void {
+  kept.set(cycle, pieces);
+}
+
+/** The pieces of a cycle, of any copy of this package; what is no cycle is refused. @internal */
+export function piecesOf(cycle: Cycle): Pieces {
+  const own = kept.get(cycle);
+  return own === undefined ? cutAgain(cycle) : own();
+}
+
+/** A cycle of another copy of this package, or a changed copy of one: cut again from its table, which is checked. */
+function cutAgain(cycle: Cycle): Pieces {
+  const { name, time, speed, distance, duration } = (cycle ?? {}) as Partial<Cycle>;
+  if (typeof name !== "string" || !isQuantity(distance) || !isQuantity(duration)) {
+    throw new InputError("WRONG_CHOICE", "cycle must be a cycle, such as wltc3b, or made by speedTrace", {
+      name: "cycle",
+    });
+  }
+  const read = readTable({ time, speed, timeUnit: "s", speedUnit: "m/s" });
+  const pieces = cutIntoPieces(read.time, read.speed);
+  // Only what cannot change any more is worth remembering.
+  if ([cycle, time, speed].every(Object.isFrozen)) kept.set(cycle, () => pieces);
+  return pieces;
+}

@@ -1,0 +1,2 @@
+/** Units that a table of speeds can be in. */
+export type SpeedUnit = "m/s" | "km/h" | "mph";
