@@ -57,6 +57,8 @@ export { quantityFromJSON } from "./quantity/json.js";
 export { type OwnUnitReaders, unitsWith } from "./quantity/own-units.js";
 export type { AnyQuantity, FormatOptions, NotPoints, Quantity, QuantityJSON } from "./quantity/quantity.js";
 export { MAX_QUANTITY_LENGTH } from "./quantity/read-literal.js";
+export { ucumCode } from "./ucum/ucum-code.js";
+export { unitFromUcum } from "./ucum/unit-from-ucum.js";
 export { MAX_UNIT_LENGTH } from "./unit/grammar.js";
 export type { AnyUnit, QuantityLiteral, UnitDimension, UnitOf, UnitText } from "./unit/literal.js";
 export { nearest } from "./unit/nearest.js";

@@ -10,6 +10,8 @@ export type QuantityErrorCode =
   | "NOT_A_QUANTITY"
   | "NOT_A_PLAIN_NUMBER"
   | "BAD_JSON"
+  | "BAD_UCUM_CODE"
+  | "NO_UCUM_CODE"
   | "UNKNOWN_OPTION"
   | "DIVISION_BY_ZERO";
 
