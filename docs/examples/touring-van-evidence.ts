@@ -24,7 +24,7 @@ export const cell = prismaticCell({
   nominalVoltage: q("3.65 V"),
   maximumVoltage: q("4.2 V"),
   mass: q("2.03 kg"),
-  chemistry: "nickel-rich, invented data sheet",
+  chemistry: "nickel-rich (invented)",
 });
 
 const thirdRow = { reason: "third row of seats", mass: { low: q("35 kg"), likely: q("45 kg"), high: q("60 kg") } };
@@ -129,5 +129,5 @@ export const van: VehicleOptions = {
   },
   accessories: { low: q("250 W"), likely: q("350 W"), high: q("500 W"), source: "no heating or cooling" },
   chargingEfficiency: { low: 0.87, likely: 0.89, high: 0.91, source: "mean of 26 cars at 11 kW, 0.89" },
-  conditions: [udds, hwfet, us06, wltc3b, q("50 km/h"), q("80 km/h"), q("110 km/h"), q("130 km/h")],
+  conditions: [udds, hwfet, us06, wltc3b, q("60 km/h"), q("80 km/h"), q("110 km/h"), q("130 km/h")],
 };

@@ -1,3 +1,4 @@
+import { describeGiven } from "../check/describe-given.js";
 import { fail } from "../quantity/errors.js";
 import { parseUnit } from "../unit/grammar.js";
 import type { AnyUnit } from "../unit/literal.js";
@@ -30,9 +31,11 @@ export const codes: { readonly [Symbol in UnitSymbol]?: string } = {
  * ucumCode("kWh/100 km"); // "kW.h/(100.km)"
  */
 export function ucumCode<const S extends string>(unit: AnyUnit<S>): string {
-  const text = String(unit).trim();
+  if (typeof unit !== "string")
+    return fail("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${describeGiven(unit)}`);
+  const text = unit.trim();
   // A temperature scale stands alone; in a compound a temperature is an interval, for which UCUM has the kelvin only.
-  if (text in SCALES) return SCALES[text as keyof typeof SCALES];
+  if (Object.hasOwn(SCALES, text)) return SCALES[text as keyof typeof SCALES];
   const { terms, scale } = parseUnit(text, builtIn.definitions);
   if (scale.pi !== 0) noCode(text, "π");
   const above = scale.n === 1n ? [] : [String(scale.n)];

@@ -36,7 +36,7 @@ function symbolsByCode(): ReadonlyMap<string, string> {
  * @returns text of a unit; read it with `quantity`
  * @throws QuantityError `BAD_UCUM_CODE`, with the position, for what is no code and for units that this package does not have
  * @example
- * unitFromUcum("kW.h/(100.km)"); // "kW·h/(100·km)"
+ * unitFromUcum("kW.h/(100.km)"); // "kW·h/(km·100)"
  */
 export function unitFromUcum(code: string): string {
   if (typeof code !== "string" || code.length > MAX_LENGTH) {
@@ -140,8 +140,7 @@ function written({ terms, numbers }: Factors): string {
     ...numbers.flatMap(([digits, itsSign]) => (itsSign === sign && digits !== "1" ? [digits] : [])),
   ];
   const [above, below] = [side(1), side(-1)];
-  const numerator = /^\d/.test(above[0] ?? "1") ? ["1", ...above].join("·") : above.join("·");
-  const top = above.length === 0 ? "1" : numerator;
+  const top = /^\d/.test(above[0] ?? "") ? `(${above.join("·")})` : above.join("·") || "1";
   if (below.length === 0) return top;
   return `${top}/${below.length === 1 ? below[0] : `(${below.join("·")})`}`;
 }

@@ -83,7 +83,7 @@ describe("UCUM codes of units", () => {
     fc.assert(
       fc.property(compoundUnits, ({ text }) => {
         const { dimension } = quantity<string>(1, text);
-        if (codeOf(() => ucumCode<string>(text)) === "NO_UCUM_CODE" || dimension.kind === "temperature") return;
+        if (codeOf(() => ucumCode<string>(text)) === "NO_UCUM_CODE" || dimension.key === "m0 kg0 s0 A0 K1") return;
         if ([...angles, ...mercury].some((symbol) => text.includes(symbol))) return;
         // The base units of the comparison are raised, too, and a power ends at 9.
         if (/-?\d\d/.test(dimension.key)) return;
