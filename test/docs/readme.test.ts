@@ -1,35 +1,46 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { resolve } from "node:path";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, dirname, resolve } from "node:path";
 import { figureToSvg } from "@tarewatt/report";
 import { describe, expect, it } from "vitest";
 import { rangeFigure } from "../../docs/examples/touring-van-figures.js";
 
 const root = resolve(import.meta.dirname, "../..");
-const readme = readFileSync(resolve(root, "README.md"), "utf8");
+const pages = [
+  "README.md",
+  "DEVELOPERS.md",
+  ...readdirSync(resolve(root, "docs")).map((file) => `docs/${file}`),
+].filter((file) => file.endsWith(".md") && file !== "docs/validation.md");
 
-function block(language: string): string {
-  const found = new RegExp(`\`\`\`${language}\\n(.*?)\`\`\``, "s").exec(readme)?.[1];
-  if (found === undefined) throw new Error(`README has no ${language} block`);
-  return found;
+/** Each script of a page that is followed by what it prints. */
+function scripts(text: string): { readonly code: string; readonly prints: string }[] {
+  const pairs = text.matchAll(/```ts\n(.*?)```(?:(?!```).)*```text\n(.*?)```/gs);
+  return [...pairs].map(([, code = "", prints = ""]) => ({ code, prints }));
 }
 
-describe("README", () => {
-  it("shows a script that runs, and what it prints", () => {
+describe.each(pages)("%s", (page) => {
+  const text = readFileSync(resolve(root, page), "utf8");
+
+  it.each(scripts(text))("shows a script that runs, and what it prints", ({ code, prints }) => {
     mkdirSync(resolve(root, "out"), { recursive: true });
-    const file = resolve(root, "out/readme-example.ts");
-    writeFileSync(file, block("ts"));
+    const file = resolve(root, "out", `${basename(page, ".md")}-example.ts`);
+    writeFileSync(file, code);
     const printed = execFileSync(process.execPath, ["--import", "tsx", file], { cwd: root, encoding: "utf8" });
-    expect(printed).toBe(block("text"));
+    expect(printed).toBe(prints);
   });
 
-  it("shows the picture that the example draws", async () => {
-    await expect(await figureToSvg(rangeFigure())).toMatchFileSnapshot(resolve(root, "docs/range-at-steady-speed.svg"));
+  it("shows no script without what it prints", () => {
+    expect(scripts(text)).toHaveLength(text.match(/```ts\n/g)?.length ?? 0);
   });
 
   it("names files that are there", () => {
-    const links = [...readme.matchAll(/\]\(([^)]+)\)/g)].map((match) => match[1] as string);
-    expect(links.length).toBeGreaterThan(4);
-    for (const link of links) expect(() => readFileSync(resolve(root, link))).not.toThrow();
+    const links = [...text.matchAll(/\]\((?!https:)([^)#]+)/g)].map(([, link = ""]) => link);
+    for (const link of links) expect(() => readFileSync(resolve(root, dirname(page), link))).not.toThrow();
+  });
+});
+
+describe("the picture in README", () => {
+  it("is the one that the example draws", async () => {
+    await expect(await figureToSvg(rangeFigure())).toMatchFileSnapshot(resolve(root, "docs/range-at-steady-speed.svg"));
   });
 });
