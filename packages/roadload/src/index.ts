@@ -114,6 +114,7 @@ export {
   defaultRoadLoad,
 } from "./resistance/default-road-load.js";
 export { type DragAreaInputs, dragArea } from "./resistance/drag-area.js";
+export { type EffectiveMassInputs, effectiveMass } from "./resistance/effective-mass.js";
 export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
 export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
 export { standardGravity } from "./resistance/gravity.js";

@@ -18,12 +18,14 @@ export interface FractionPrior {
   readonly likely: number;
   /** High end, 0 to 1; `extent` says of what. */
   readonly high: number;
-  /** What `low` and `high` are: the ends of the published values, or their quartiles. */
-  readonly extent: "published ends" | "quartiles";
+  /** What `low` and `high` are: the ends of the published values, those with a low end that was widened, or quartiles. */
+  readonly extent: "published ends" | "published ends, low end widened" | "quartiles";
   /** The published values behind it. */
   readonly points: readonly FractionPoint[];
   /** Where `low`, `high` and the points are from. */
   readonly source: Source;
+  /** Where `low` is from, only where it is no published value. */
+  readonly lowSource?: Source;
   /** Where `likely` is from. */
   readonly likelySource: Source;
   /** What to keep in mind. */

@@ -133,6 +133,24 @@ describe("a pack", () => {
     );
   });
 
+  // 60 V: UN R100, lower limit (seen in 49 CFR 571.305); a full charge a third above nominal: common practice, no source.
+  it("says that an unknown maximum voltage may exceed 60 V from 45.2 V nominal on, a third below", () => {
+    const at = (volts: number) => {
+      const cell = prismaticCell({ ...box, nominalVoltage: quantity(volts / 12, "V") });
+      const nominalVoltage = quantity(volts, "V");
+      return composePack({ cell, energy: q("7 kWh"), nominalVoltage, cellMassFraction: 0.7 }).warnings.join();
+    };
+    expect(at(45.2)).toContain("may exceed 60 V");
+    expect(at(45)).not.toContain("may exceed 60 V");
+  });
+
+  it("warns outside the published cell mass fractions, and not at their ends", () => {
+    const of = (cellMassFraction: number) => composePack({ ...packOptions, cellMassFraction }).warnings.join();
+    expect([of(0.58), of(0.9)]).toEqual(["", ""]);
+    expect(of(0.579)).toContain("outside the published ones, 0.58 to 0.9");
+    expect(of(0.901)).toContain("outside the published ones");
+  });
+
   it("shows every figure in its working, from the cell on", () => {
     const pack = composePack({ ...packOptions, usableFraction: 0.93, cellVolumeFraction: 0.5 });
     const resultOf = (name: string) => pack.working().find((step) => step.name === name)?.result.value;

@@ -17,6 +17,17 @@ describe("published packs", () => {
     why: "last printed digit",
   });
 
+  published({
+    quantity: "sums over the 19 packs: total kWh, usable kWh, kg",
+    source: "summed by a separate script over the quoted list",
+    status: "regression",
+    published: [1143.19, 1059.3, 7955],
+    computed: () =>
+      (["total", "usable", "mass"] as const).map((key) => publishedPacks.reduce((all, pack) => all + pack[key], 0)),
+    tolerance: 1e-9,
+    why: "rounding of the sums: one digit of one pack shows",
+  });
+
   it("hold less usable energy than total", () => {
     expect(publishedPacks).toHaveLength(19);
     for (const { total, usable } of publishedPacks) expect(usable).toBeLessThan(total);
@@ -45,22 +56,40 @@ describe("usable fraction", () => {
 });
 
 describe("cell mass fraction", () => {
-  published({
-    quantity: "share of a module-based pack's mass that is not cells",
-    source: "common practice, no source",
-    status: "common practice",
-    published: 1 / 3,
-    computed: () => 1 - cellMassFractionPrior.moduleBased.likely,
-    tolerance: 0.02,
-    why: "'about a third'",
+  // Every value beside the text of its source, so that a slip of a digit shows.
+  it("has the published values, and no others", () => {
+    const { moduleBased, cellToPack } = cellMassFractionPrior;
+    // Trade article on six packs: air-cooled pouch 0.58, 0.61, 0.63, 0.64; 96 large prismatic, liquid-cooled 0.75, 0.77.
+    expect(moduleBased.points.map(({ value }) => value)).toEqual([0.58, 0.61, 0.63, 0.64, 0.75, 0.77]);
+    // Trade articles: a maker claims 0.845 for an LFP pack; class averages 0.85 to 0.90.
+    expect(cellToPack.points.map(({ value }) => value)).toEqual([0.845, 0.85, 0.9]);
+    // Common practice, no source: about a third of a module-based pack's mass is not cells.
+    expect([moduleBased.low, moduleBased.likely, moduleBased.high]).toEqual([0.58, 0.66, 0.77]);
+    expect(Math.abs(1 - moduleBased.likely - 1 / 3)).toBeLessThan(0.01);
+    expect([cellToPack.low, cellToPack.likely, cellToPack.high]).toEqual([0.72, 0.81, 0.9]);
   });
 
-  it.each(Object.entries(cellMassFractionPrior))("%s has its ends at the ends of its points", (_name, prior) => {
-    const all = prior.points.map(({ value }) => value);
-    expect([prior.low, prior.high]).toEqual([Math.min(...all), Math.max(...all)]);
-    expect(prior.likely).toBeGreaterThan(prior.low);
-    expect(prior.likely).toBeLessThan(prior.high);
+  it("says that the low end of a cell-to-pack one is computed and widened", () => {
+    const { low, likely, high, points, lowSource, extent } = cellMassFractionPrior.cellToPack;
+    // A quoted pack of 126 Wh/kg over quoted cells of 176 Wh/kg, to two decimals.
+    expect(low).toBe(Number((126 / 176).toFixed(2)));
+    expect(low).toBeLessThan(Math.min(...points.map(({ value }) => value)));
+    expect(likely).toBeCloseTo((low + high) / 2, 12);
+    expect([extent, lowSource?.status]).toEqual(["published ends, low end widened", "common practice"]);
+    expect(lowSource?.document).toContain("computed");
+    expect(cellMassFractionPrior.moduleBased.lowSource).toBeUndefined();
   });
+
+  it.each(Object.entries(cellMassFractionPrior))(
+    "%s has its ends at the ends of its points, where they were not widened",
+    (_name, prior) => {
+      const all = prior.points.map(({ value }) => value);
+      expect(prior.high).toBe(Math.max(...all));
+      if (prior.lowSource === undefined) expect(prior.low).toBe(Math.min(...all));
+      expect(prior.likely).toBeGreaterThan(prior.low);
+      expect(prior.likely).toBeLessThan(prior.high);
+    },
+  );
 
   // Quoted: disassembled packs of about 76 Wh/kg hold 60 to 65 % cells, so this prior must reach there.
   it("of a module-based pack reaches what disassembled packs held", () => {
@@ -84,13 +113,7 @@ describe("claim for structural packs", () => {
     expect(structuralPackClaim.note).toContain("need not scale");
   });
 
-  published({
-    quantity: "share of a mid-size car's mass that a structural pack is claimed to save",
-    source: "common practice, no source",
-    status: "common practice",
-    published: 0.1,
-    computed: () => structuralPackClaim.savedShareOfVehicleMass,
-    tolerance: 0,
-    why: "'about a tenth' is carried as data, unchanged",
+  it("is a tenth of the vehicle's mass, data and no estimate", () => {
+    expect(structuralPackClaim.savedShareOfVehicleMass).toBe(0.1);
   });
 });

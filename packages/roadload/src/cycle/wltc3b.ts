@@ -3,8 +3,8 @@ import { WLTC3B_SPEEDS } from "./table/wltc-3b.js";
 import { tabledCycle } from "./tabled-cycle.js";
 
 /**
- * Worldwide harmonised light-duty test cycle (WLTC), class 3b: 1800 s, 23.27 km. All battery-electric cars faster than
- * 120 km/h are in this class.
+ * Worldwide harmonised light-duty test cycle (WLTC), class 3b: 1800 s, 23.27 km. All battery-electric cars with a
+ * maximum speed of 120 km/h or more are in this class.
  *
  * @example
  * wltc3b.phases.map(({ name }) => name); // low, medium, high, extra high

@@ -70,17 +70,28 @@ export interface RangeResult {
   readonly procedure: string;
   /** Where energy and consumption were counted. */
   readonly boundary: "battery";
+  /** Where at the battery: the usable energy must have been counted there too. See {@link BatteryBoundary}. */
+  readonly batteryBoundary: Exclude<BatteryBoundary, "wall">;
+  /** What a reader should doubt; empty when there is nothing. */
+  readonly warnings: readonly string[];
   /** How the number came about. */
   working(): Step[];
 }
 
+/** Certified and published usable energies are direct current energies at the terminals, so this is said, not assumed. */
+const AT_CELLS =
+  "consumption is counted at the cells, because the drivetrain contains the battery's own loss: the usable energy must be " +
+  "that of the cells too, which is more than what the terminals give";
+
 /**
  * Range on a cycle or at a steady speed: usable energy per consumption, as if it went on until the battery is empty.
  *
- * This is no label range: labels weight cycles, and adjust.
+ * This is no label range: labels weight cycles, and adjust. Usable energies from tests (SAE J1634, UN GTR No. 15; from
+ * memory) are direct current energies at the battery's terminals. They belong with a consumption at the terminals; with one
+ * at the cells the range comes out too short by the battery's own loss, and the result warns.
  *
  * @param options - usable energy and the result to take the consumption from
- * @returns the range with its procedure
+ * @returns the range with its procedure and its boundary
  * @throws InputError `NOT_VALID_HERE` when nothing is consumed or the consumption is one at the wall, `WRONG_CHOICE` when `result` is no result, `NEGATIVE`, and
  *   what `readOptions` throws
  * @example
@@ -114,6 +125,8 @@ export function rangeOn(options: RangeOnOptions): RangeResult {
     range: rangeFromConsumption({ usableEnergy, consumption }),
     procedure: `${procedure}; repeated until the usable energy is spent`,
     boundary: "battery",
+    batteryBoundary: batteryBoundary as Exclude<BatteryBoundary, "wall">,
+    warnings: Object.freeze(batteryBoundary === "cells" ? [AT_CELLS] : []),
     working: () => [rangeFromConsumption.explain({ usableEnergy, consumption })],
   } as const);
 }

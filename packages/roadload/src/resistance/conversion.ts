@@ -5,7 +5,8 @@ import { physicalRoadLoad } from "./physical-road-load.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
 
 /**
- * A physical road load written as coefficients: always possible. It holds the same losses, at its own air density and mass.
+ * A physical road load written as coefficients: always possible. It holds the same losses, at its own air density and mass,
+ * and keeps the temperature and the procedure of a load that came from coefficients.
  *
  * @param load - physical road load
  * @returns the same load in certified form
@@ -18,7 +19,7 @@ export function toCertified(load: PhysicalRoadLoad): CertifiedRoadLoad {
   const { coefficients, conditions, mass, holds, rotatingMassFraction, warnings } = load;
   return certifiedFromParts({
     coefficients,
-    conditions: Object.freeze({ testMass: mass, airDensity: conditions.airDensity }),
+    conditions: Object.freeze({ testMass: mass, ...conditions }),
     holds,
     rotatingMassFraction,
     warnings,
@@ -76,12 +77,13 @@ export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions =
     );
   }
   const airDensity = densityOf(load, options);
+  const { testMass: _, ...others } = load.conditions;
   return physicalRoadLoad({
     mass: load.mass,
     massBasis: "test mass of the certificate",
     dragArea: quantity((2 * quadratic) / airDensity.in("kg/m³"), "m²"),
     rollingResistanceCoefficient: coefficient,
-    airDensity,
+    conditions: { ...others, airDensity },
     rotatingMassFraction: load.rotatingMassFraction,
     holds: load.holds,
   });

@@ -6,9 +6,15 @@ const source: Source = /* @__PURE__ */ Object.freeze({
   status: "common practice",
 });
 
+const endsSource: Source = /* @__PURE__ */ Object.freeze({
+  document: "Theory of Ground Vehicles",
+  section: "aerodynamic forces: 79 to 84 % of overall width × height",
+  status: "memory",
+});
+
 /**
- * How much of overall width × height the frontal area of a passenger car fills: a little over four fifths.
- * Common practice, no source.
+ * How much of overall width × height the frontal area of a passenger car fills: a little over four fifths (common practice,
+ * no source). The ends are from memory of a textbook.
  */
 export const frontalAreaFill = /* @__PURE__ */ Object.freeze({
   /** Low end. */
@@ -17,8 +23,10 @@ export const frontalAreaFill = /* @__PURE__ */ Object.freeze({
   likely: 0.81,
   /** High end. */
   high: 0.84,
-  /** Where the values are from. */
+  /** Where the most likely value is from. */
   source,
+  /** Where the two ends are from. */
+  endsSource,
 } as const);
 
 /** Inputs of {@link frontalAreaFromSize}. */

@@ -110,7 +110,7 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
       options.dragArea ?? dragAreaOf({ dragCoefficient: options.dragCoefficient, frontalArea: options.frontalArea }),
     ...(bothParts ? { dragCoefficient, frontalArea: options.frontalArea as Quantity<Area> } : {}),
     rollingResistanceCoefficient: read.rollingResistanceCoefficient,
-    airDensity: options.airDensity,
+    conditions: { airDensity: options.airDensity },
     rotatingMassFraction: read.rotatingMassFraction ?? defaultRotatingMassFraction.value,
     holds: ["air", "tyres"],
   });
@@ -119,15 +119,19 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
 type PhysicalParts = Pick<
   PhysicalRoadLoad,
   "mass" | "massBasis" | "dragArea" | "dragCoefficient" | "frontalArea" | "rollingResistanceCoefficient"
-> & { readonly airDensity: Quantity<Density>; readonly rotatingMassFraction: number; readonly holds: readonly Loss[] };
+> & {
+  readonly conditions: PhysicalRoadLoad["conditions"];
+  readonly rotatingMassFraction: number;
+  readonly holds: readonly Loss[];
+};
 
 /** Builds the result from checked parts. @internal */
 export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
-  const { airDensity, holds, ...given } = parts;
+  const { conditions, holds, ...given } = parts;
   const { dragCoefficient, frontalArea, rollingResistanceCoefficient } = parts;
   const mass = parts.mass.in("kg");
   const dragArea = parts.dragArea.in("m²");
-  const numbers = { mass, dragArea, rollingResistanceCoefficient, airDensity: airDensity.in("kg/m³") };
+  const numbers = { mass, dragArea, rollingResistanceCoefficient, airDensity: conditions.airDensity.in("kg/m³") };
   const forces = (speed: number, grade: number, working?: Working) => {
     if (dragCoefficient !== undefined && frontalArea !== undefined) {
       dragAreaOf.of({ dragCoefficient, frontalArea: frontalArea.in("m²") }, working);
@@ -148,7 +152,7 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
       quadratic: quantity(quadraticCoefficient.of(numbers), "N/(m/s)²"),
     }),
     holds: Object.freeze([...holds]),
-    conditions: Object.freeze({ airDensity }),
+    conditions: Object.freeze({ ...conditions }),
     parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
     warnings: Object.freeze(unusual({ mass, rollingResistanceCoefficient, dragCoefficient, dragArea })),
     at: (at: Quantity<Speed>, options: RoadOptions = {}): PhysicalRoadLoadAt => {

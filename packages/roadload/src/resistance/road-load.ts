@@ -69,6 +69,10 @@ export interface PhysicalRoadLoad extends AnyRoadLoad {
   readonly conditions: {
     /** Density of the air. */
     readonly airDensity: Quantity<Density>;
+    /** Reference temperature, when the load was read from certified coefficients that say it. */
+    readonly temperature?: Quantity<Temperature>;
+    /** Procedure that the coefficients come from, in words, when the load was read from such. */
+    readonly standard?: string;
   };
   /** What each coefficient is. */
   readonly parts: {

@@ -34,10 +34,10 @@ describe("moist air", () => {
     why: "last printed digit",
   });
   published({
-    quantity: "reference air of 40 CFR 1066.310, 20 °C and 98.21 kPa",
-    source: "40 CFR 1066.310",
+    quantity: "reference air of 40 CFR 1066.310, at the 20 °C and 98.21 kPa of SAE J2263",
+    source: "40 CFR 1066.310 (density); that its air is that of SAE J2263 is an assumption",
     status: "seen",
-    published: referenceAir.usHeavy.density,
+    published: q("1.17 kg/m³"),
     computed: () => airDensity({ temperature: q("68 °F"), pressure: q("98.21 kPa") }),
     tolerance: 0.005,
     why: "last printed digit",
@@ -50,6 +50,24 @@ describe("moist air", () => {
     computed: () => airDensity({ temperature: q("20 °C"), pressure: q("100 kPa") }),
     tolerance: 0.001,
     why: "the regulation rounds another gas constant: dry ideal gas gives 1.1884",
+  });
+
+  // Literals, so that a slip in a constant shows: 1.17 kg/m³ is printed in 40 CFR 1066.310 (seen), 1.189 kg/m³ in UN GTR
+  // No. 15 annex 4 (memory), 20 °C and 98.21 kPa in SAE J2263 and 40 CFR 86.129-00 (e) (seen); 1.167 is computed.
+  it("has the reference air of the procedures, and says how well each figure is known", () => {
+    const figures = Object.entries(referenceAir).map(([name, air]) => [
+      name,
+      air.density.in("kg/m³"),
+      air.temperature.in("°C"),
+      air.pressure.in("kPa"),
+      air.source.status,
+      air.conditionsSource.status,
+    ]);
+    expect(figures).toEqual([
+      ["wltp", 1.189, 20, 100, "memory", "memory"],
+      ["us", 1.167, 20, 98.21, "definition", "seen"],
+      ["usHeavy", 1.17, 20, 98.21, "seen", "common practice"],
+    ]);
   });
 
   it("keeps reference air consistent with its own temperature and pressure", () => {

@@ -204,6 +204,34 @@ describe("driving a cycle", () => {
     expect(driveCycle({ ...plain, grade: -0.1 }).warnings.join()).toContain("the battery gains energy");
   });
 
+  it("warns of a battery's loss that drivetrain and charging efficiency may both hold", () => {
+    const holding = (contains: readonly ["gears", "motor", "inverter", "battery"?]) =>
+      efficiencyDrivetrain({ efficiency: 0.85, regeneration: { share: 0.9 }, contains: contains as never });
+    const cells = holding(["gears", "motor", "inverter", "battery"]);
+    const terminals = holding(["gears", "motor", "inverter"]);
+    const twice = /charger alone \(about 0\.93\)/;
+    for (const run of [
+      (more: Pick<DriveCycleOptions, "drivetrain" | "chargingEfficiency">) => driveCycle({ ...plain, ...more }),
+      (more: Pick<DriveCycleOptions, "drivetrain" | "chargingEfficiency">) =>
+        steadySpeed({ speed: q("110 km/h"), load: plainLoad, accessories, ...more }),
+    ]) {
+      expect(run({ drivetrain: cells, chargingEfficiency: 0.89 }).warnings.join()).toMatch(twice);
+      expect(run({ drivetrain: cells }).warnings.join()).not.toMatch(twice);
+      expect(run({ drivetrain: terminals, chargingEfficiency: 0.89 }).warnings.join()).not.toMatch(twice);
+    }
+  });
+
+  it("shows the effective mass in its working, before the net energy", () => {
+    const symbols = driveCycle(plain)
+      .working()
+      .map(({ result }) => result.symbol);
+    expect(symbols.indexOf("m_e")).toBe(symbols.indexOf("E_net") - 1);
+    const step = driveCycle(plain)
+      .working()
+      .find(({ result }) => result.symbol === "m_e");
+    expect(step?.result.value).toBe(plainLoad.inertiaMass.in("kg"));
+  });
+
   it("shows a working that leads to its results", () => {
     const run = driveCycle({ ...plain, chargingEfficiency: 0.9, grade: 0.01 });
     const steps = run.working();
@@ -275,6 +303,22 @@ describe("range", () => {
     expect(working().map((step) => step.result.value)).toEqual([range.in("km")]);
     const steady = steadySpeed({ speed: q("110 km/h"), load: plainLoad, drivetrain: plainDrivetrain, accessories });
     expect(rangeOn({ usableEnergy: q("75 kWh"), result: steady }).procedure).toContain("steady 110 km/h");
+  });
+
+  // SAE J1634 and UN GTR No. 15 measure usable energy as direct current energy at the terminals (memory of both).
+  it("says where at the battery it was counted, and warns at the cells", () => {
+    const usableEnergy = q("75 kWh");
+    const terminals = rangeOn({ usableEnergy, result: driveCycle(plain) });
+    expect([terminals.batteryBoundary, terminals.warnings]).toEqual(["terminals", []]);
+    const drivetrain = efficiencyDrivetrain({
+      efficiency: 0.85,
+      regeneration: { share: 0.9 },
+      contains: ["gears", "motor", "inverter", "battery"],
+    });
+    const cells = rangeOn({ usableEnergy, result: driveCycle({ ...plain, drivetrain }) });
+    expect(cells.batteryBoundary).toBe("cells");
+    expect(cells.warnings.join()).toContain("usable energy must be that of the cells");
+    expect(Object.isFrozen(cells.warnings)).toBe(true);
   });
 
   it("refuses a battery that is not drained, a consumption at the wall, and what is no result", () => {

@@ -8,6 +8,8 @@ import {
   certifiedRoadLoad,
   coastDownLosses,
   defaultRoadLoad,
+  defaultRotatingMassFraction,
+  losses,
   type PhysicalRoadLoad,
   type RoadLoadOptions,
   referenceAir,
@@ -57,8 +59,8 @@ describe("road load", () => {
   });
   published({
     quantity: "default road load: constant, quadratic term, force at 100 km/h",
-    source: "UN GTR No. 15, annex 4, 5.2 (0.140 and 0.0170 from memory)",
-    status: "memory",
+    source: "worked by hand from UN GTR No. 15, annex 4, 5.2 (0.140 and 0.0170 from memory)",
+    status: "regression",
     given: "2000 kg, 1.9 m × 1.6 m",
     published: [280.0, 0.05728, 852.8],
     computed: () => {
@@ -173,6 +175,49 @@ describe("road load", () => {
     expect(certifiedRoadLoad({ ...us, holds: ["air", "tyres", "tyres"] }).holds).toEqual(["air", "tyres"]);
   });
 
+  it("has parts that sum to the total, certified and on a grade, with the constant term of the load across the road", () => {
+    fc.assert(
+      fc.property(certifiedLoads, between(0, 60), grades, (load, v, grade) => {
+        const at = load.at(quantity(v, "m/s"), { grade });
+        const flat = load.at(quantity(v, "m/s"));
+        const parts = [at.constant, at.linear, at.quadratic, at.grade].map((force) => force.in("N"));
+        const sum = parts.reduce((a, b) => a + b, 0);
+        const scale = parts.reduce((a, b) => a + Math.abs(b), 1);
+        expect(close(at.total.in("N"), sum, scale)).toBe(true);
+        // Trigonometry: cos(atan(grade)) = 1/√(1 + grade²).
+        expect(close(at.constant.in("N"), flat.constant.in("N") / Math.hypot(1, grade))).toBe(true);
+      }),
+    );
+  });
+
+  // What a coast-down in neutral holds: common practice, no source.
+  it("holds, from a coast-down, air, tyres, wheel bearings and driveline spin", () => {
+    expect(coastDownLosses).toEqual(["air", "tyres", "wheel bearings", "driveline spin"]);
+    expect(losses).toEqual([
+      ...coastDownLosses,
+      ...["gears", "motor", "inverter", "battery", "accessories", "charging"],
+    ]);
+  });
+
+  it("must not be negative up to 36 m/s, and may be beyond", () => {
+    // A force that falls evenly from 100 N to 0 N at the given speed.
+    const to = (zero: number) =>
+      certifiedRoadLoad({
+        ...us,
+        constant: q("100 N"),
+        linear: quantity(-100 / zero, "N/(m/s)"),
+        quadratic: q("0 N/(m/s)²"),
+      });
+    expect(codeOf(() => to(35.99))).toBe("INCONSISTENT");
+    expect(codeOf(() => to(36.01))).toBe("nothing thrown");
+  });
+
+  it("says of the rotating parts which mass the figure is printed for, and which it is taken of", () => {
+    const { source, basisSource } = defaultRotatingMassFraction;
+    expect([source.status, source.document]).toEqual(["seen", "Regulation (EU) 2017/1151, annex XXI, sub-annex 4"]);
+    expect([basisSource.status, basisSource.document]).toEqual(["memory", "UN GTR No. 15"]);
+  });
+
   it("takes the inertia of the test mass alone when told", () => {
     const bench = certifiedRoadLoad({ ...us, inertia: "test mass" });
     expect(bench.inertiaMass.in("lb")).toBe(4000);
@@ -242,6 +287,15 @@ describe("conversion of road loads", () => {
         expect(back.holds).toEqual(load.holds);
       }),
     );
+  });
+
+  it("carries temperature and procedure to the physical form and back", () => {
+    const conditions = { ...us.conditions, temperature: q("20 °C") };
+    const physical = toPhysical(certifiedRoadLoad({ ...us, linear: q("0 lbf/mph"), conditions }));
+    const { testMass: _, ...carried } = conditions;
+    expect(physical.conditions).toEqual(carried);
+    expect(toCertified(physical).conditions).toEqual(conditions);
+    expect(Object.keys(toCertified(roadLoad(si)).conditions)).toEqual(["testMass", "airDensity"]);
   });
 
   it("keeps the forces at every speed and grade", () => {

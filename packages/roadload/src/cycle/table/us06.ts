@@ -1,5 +1,6 @@
 /**
- * Speed of the US06 driving schedule, 40 CFR part 86, appendix I (g): mph, one value a second from 0 s, as published.
+ * Speed of the US06 driving schedule, 40 CFR part 86, appendix I (g): mph, one value a second from 0 s, as published, up to
+ * the official end at 596 s: the four rows at rest that follow in print are left out.
  * @internal
  */
 // biome-ignore format: twenty seconds a line
@@ -33,6 +34,5 @@ export const US06_SPEEDS: readonly number[] = [
   27.1, 28.5, 28.2, 25.6, 21.7, 17.3, 12.1, 7.5, 5.8, 2.4, 1.2, 1.9, 6.7, 11.8, 16.8, 21.7, 25.9, 27.7, 28, 27.1,
   24.4, 20.2, 15.2, 9.3, 5, 2.9, 2.4, 8.4, 13.5, 17.8, 22.2, 26.2, 30, 29.8, 26, 21.3, 16.2, 11.4, 6.6, 2.6,
   0, 0, 0, 0, 0, 0, 0, 0, 0.3, 6.4, 12.7, 19.2, 23.8, 28.2, 34.9, 37.5, 40.3, 45, 49.9, 51.6,
-  51.2, 50.6, 49.9, 47.8, 44.6, 41.2, 37.8, 33.4, 28, 23.7, 18.8, 12.9, 6.2, 2.2, 0, 0, 0, 0, 0, 0,
-  0,
+  51.2, 50.6, 49.9, 47.8, 44.6, 41.2, 37.8, 33.4, 28, 23.7, 18.8, 12.9, 6.2, 2.2, 0, 0, 0,
 ];
