@@ -8,6 +8,7 @@ import {
   consumptionAtWall,
   dragArea,
   drivingEnergy,
+  effectiveMass,
   netWheelEnergy,
   quadraticCoefficient,
   rangeFromConsumption,
@@ -163,7 +164,8 @@ function onCycle(
   const constant = rollingResistance.of({ mass, rollingResistanceCoefficient, grade: 0 }, working);
   const area = dragArea.of(inputs, working);
   const quadratic = quadraticCoefficient.of({ airDensity, dragArea: area }, working);
-  const inertiaMass = mass * (1 + inputs.rotatingMassFraction);
+  const { rotatingMassFraction } = inputs;
+  const inertiaMass = effectiveMass.of({ mass, rotatingMassFraction }, working);
   const { driving, braking } = wheelEnergy(cycle, { constant, linear: 0, quadratic, inertiaMass });
   const { total } = cycle.segments;
   if (working !== undefined) {

@@ -113,6 +113,7 @@ describe("the standard vehicle estimate", () => {
       F_r = c_rr·m·9.80665·cos(atan(G)) = 0.0095·2631 kg·9.80665·cos(atan(0)) = 245.1 N
       C_dA = c_d·A_f = 0.29·2.9 m² = 0.841 m²
       C = ½·ρ·C_dA = ½·1.189 kg/m³·0.841 m² = 0.5 N/(m/s)²
+      m_e = m·(1 + ε) = 2631 kg·(1 + 0.03) = 2710 kg
       E_net = (A + F_g)·s + B·I_2 + C·I_3 + m_e·K = (245.1 N + 0 N)·23 270 m + 0 N/(m/s)·481 700 m²/s + 0.5 N/(m/s)²·11 980 000 m³/s² + 2710 kg·0 m²/s² = 11 690 000 J
       E_drive = E_net − E_brake = 11 690 000 J − (−6 137 000 J) = 17 830 000 J
       E_acc = P_acc·t = 400 W·1800 s = 720 000 J

@@ -75,7 +75,11 @@ const rules = {
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE` (also for more cells than can be counted exactly), `WRONG_DIMENSION`,
  *   `WRONG_CHOICE`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
- * const arrangement = arrangePack({ cell, energy: q("98 kWh"), nominalVoltage: q("350 V") }); // cells of 140 Ah, 3.65 V
+ * const cell = prismaticCell({
+ *   ...{ thickness: q("52 mm"), width: q("148 mm"), height: q("102 mm"), mass: q("2.03 kg") },
+ *   ...{ capacity: q("140 Ah"), nominalVoltage: q("3.65 V") },
+ * });
+ * const arrangement = arrangePack({ cell, energy: q("98 kWh"), nominalVoltage: q("350 V") });
  * `${arrangement.series}s${arrangement.parallel}p`; // "96s2p"
  * arrangement.energyOverTarget; // 0.112 kWh
  */

@@ -53,8 +53,12 @@ const rules = {
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`,
  *   `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
+ * const cell = prismaticCell({
+ *   ...{ thickness: q("52 mm"), width: q("148 mm"), height: q("102 mm"), mass: q("2.03 kg") },
+ *   ...{ capacity: q("140 Ah"), nominalVoltage: q("3.65 V") },
+ * });
  * const pack = composePack({ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74 });
- * pack.mass.total.format(); // "527 kg", of cells of 511 Wh and 2.03 kg
+ * pack.mass.total.format(); // "527 kg"
  */
 export function composePack(
   options: PackOptions & { readonly usableFraction: number | Quantity<Ratio> },

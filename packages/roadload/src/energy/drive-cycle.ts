@@ -105,6 +105,12 @@ export interface DriveResult {
  *   `NOT_A_NUMBER` when the drivetrain gives no finite power, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what
  *   `readOptions` throws
  * @example
+ * const load = roadLoad({
+ *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+ * });
+ * const drivetrain = efficiencyDrivetrain({
+ *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
+ * });
  * const run = driveCycle({ cycle: wltc3b, load, drivetrain, accessories: q("350 W"), chargingEfficiency: 0.88 });
  * run.consumption.atBattery.in("kWh/100 km");
  */

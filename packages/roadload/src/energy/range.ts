@@ -95,7 +95,14 @@ const AT_CELLS =
  * @throws InputError `NOT_VALID_HERE` when nothing is consumed or the consumption is one at the wall, `WRONG_CHOICE` when `result` is no result, `NEGATIVE`, and
  *   what `readOptions` throws
  * @example
- * rangeOn({ usableEnergy: q("90 kWh"), result: driveCycle(options) }).range.in("mi");
+ * const load = roadLoad({
+ *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+ * });
+ * const drivetrain = efficiencyDrivetrain({
+ *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
+ * });
+ * const result = driveCycle({ cycle: wltc3b, load, drivetrain, accessories: q("350 W") });
+ * rangeOn({ usableEnergy: q("90 kWh"), result }).range.in("mi");
  */
 export function rangeOn(options: RangeOnOptions): RangeResult {
   readOptions("rangeOn", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, ["result"]);

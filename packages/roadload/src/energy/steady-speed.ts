@@ -80,6 +80,12 @@ export interface SteadyResult {
  * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_A_NUMBER` when the drivetrain gives no finite power,
  *   `OUT_OF_RANGE`, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what `readOptions` throws
  * @example
+ * const load = roadLoad({
+ *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+ * });
+ * const drivetrain = efficiencyDrivetrain({
+ *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
+ * });
  * steadySpeed({ speed: q("110 km/h"), load, drivetrain, accessories: q("350 W") }).consumption.atBattery.in("kWh/100 km");
  */
 export function steadySpeed(options: SteadySpeedOptions): SteadyResult {

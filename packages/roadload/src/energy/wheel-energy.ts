@@ -69,7 +69,9 @@ export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
  * @throws InputError `WRONG_CHOICE` when `cycle` is no cycle or a list no Float64Array, `INCONSISTENT` when the lengths
  *   differ, `NOT_A_NUMBER` when a load is not finite (it names the vehicle, counted from 0)
  * @example
- * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving[0]; // J
+ * const [constant, linear] = [Float64Array.of(200, 220), Float64Array.of(0, 0)];
+ * const [quadratic, inertiaMass] = [Float64Array.of(0.5, 0.6), Float64Array.of(2060, 2400)];
+ * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving[1]; // of the second vehicle, in J
  */
 export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: WheelEnergyArrays): WheelEnergyArrays {
   const pieces = piecesOf(cycle);

@@ -12,7 +12,10 @@ import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type Roa
  * @returns the same load in certified form
  * @throws InputError `WRONG_CHOICE` when it is no physical road load
  * @example
- * toCertified(load).coefficients.constant; // 244.5 N
+ * const load = roadLoad({
+ *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+ * });
+ * toCertified(load).coefficients.constant; // 176.52 N
  */
 export function toCertified(load: PhysicalRoadLoad): CertifiedRoadLoad {
   assertForm(load, "physical", "toCertified");
@@ -49,7 +52,11 @@ const NEGLIGIBLE = { upToSpeed: 30, share: 0.02 } as const;
  *   `MISSING_OPTION` when no air density is known, `INCONSISTENT` when two are, `WRONG_CHOICE` when it is no certified load,
  *   and what `readOptions` throws
  * @example
- * toPhysical(load, { airDensity: referenceAir.wltp.density }).dragArea; // m²
+ * const load = certifiedRoadLoad({
+ *   ...{ constant: q("30 lbf"), linear: q("0 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
+ *   conditions: { testMass: q("4000 lb") },
+ * });
+ * toPhysical(load, { airDensity: referenceAir.us.density }).dragArea.in("m²");
  */
 export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions = {}): PhysicalRoadLoad {
   assertForm(load, "certified", "toPhysical");

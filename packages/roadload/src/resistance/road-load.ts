@@ -178,7 +178,11 @@ export interface RoadLoadNumbers {
  * @throws InputError `WRONG_CHOICE` when `load` is no road load, `OUT_OF_RANGE`, `NOT_A_FRACTION`, and what `readOptions`
  *   throws
  * @example
- * wheelEnergy(udds, roadLoadNumbers(load)).driving; // J
+ * const load = certifiedRoadLoad({
+ *   ...{ constant: q("30 lbf"), linear: q("0 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
+ *   conditions: { testMass: q("4000 lb") },
+ * });
+ * wheelEnergy(udds, roadLoadNumbers(load)).driving; // in J
  */
 export function roadLoadNumbers(load: RoadLoad, options: RoadOptions = {}): RoadLoadNumbers {
   readOptions("roadLoadNumbers", options, {}, ["grade?"]);

@@ -38,7 +38,7 @@ export interface TyreForceInputs {
  * tyreForce({
  *   tyres: 4, pressure: q("250 kPa"), load: q("19 kN"), speed: q("80 km/h"), pressureExponent: -0.4, loadExponent: 0.9,
  *   constant: 0.15, linear: 1e-4, quadratic: 1e-6,
- * }); // 156.8 N
+ * }); // 147.167 N
  */
 export const tyreForce: Relation<TyreForceInputs, Quantity<Force>> = /* @__PURE__ */ relation({
   name: "rolling resistance of tyres (SAE J2452)",

@@ -23,7 +23,7 @@ const inputs = () =>
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
  * @example
- * relativeAirSpeed({ windSpeed: q("7.1 mph"), vehicleSpeed: q("64.9 mph"), windAngle: q("47°") }).in("mph"); // 69.93
+ * relativeAirSpeed({ windSpeed: q("7.1 mph"), vehicleSpeed: q("64.9 mph"), windAngle: q("47°") }).in("mph"); // 69.935
  */
 export const relativeAirSpeed: Relation<WindInputs, Quantity<Speed>> = /* @__PURE__ */ relation({
   name: "air speed past the vehicle",
