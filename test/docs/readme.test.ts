@@ -1,15 +1,17 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { basename, dirname, resolve } from "node:path";
+import { dirname, resolve } from "node:path";
 import { figureToSvg } from "@tarewatt/report";
 import { describe, expect, it } from "vitest";
 import { rangeFigure } from "../../docs/examples/touring-van-figures.js";
 
 const root = resolve(import.meta.dirname, "../..");
+const filesOf = (folder: string): string[] => readdirSync(resolve(root, folder)).map((file) => `${folder}/${file}`);
 const pages = [
   "README.md",
   "DEVELOPERS.md",
-  ...readdirSync(resolve(root, "docs")).map((file) => `docs/${file}`),
+  ...filesOf("docs"),
+  ...filesOf("packages").map((each) => `${each}/README.md`),
 ].filter((file) => file.endsWith(".md") && file !== "docs/validation.md");
 
 /** Each script of a page that is followed by what it prints. */
@@ -23,7 +25,7 @@ describe.each(pages)("%s", (page) => {
 
   it.each(scripts(text))("shows a script that runs, and what it prints", ({ code, prints }) => {
     mkdirSync(resolve(root, "out"), { recursive: true });
-    const file = resolve(root, "out", `${basename(page, ".md")}-example.ts`);
+    const file = resolve(root, "out", `${page.replace(/\W/g, "-")}-example.ts`);
     writeFileSync(file, code);
     const printed = execFileSync(process.execPath, ["--import", "tsx", file], { cwd: root, encoding: "utf8" });
     expect(printed).toBe(prints);

@@ -69,6 +69,20 @@ describe("cell mass fraction", () => {
     expect([cellToPack.low, cellToPack.likely, cellToPack.high]).toEqual([0.72, 0.81, 0.9]);
   });
 
+  published({
+    quantity: "part of a module-based pack's mass that is not cells: about a third",
+    source: "common practice, no source",
+    status: "common practice",
+    given: "six packs whose cell mass fractions a trade article gives (quoted), their mean",
+    published: 1 / 3,
+    computed: () => {
+      const { points } = cellMassFractionPrior.moduleBased;
+      return 1 - points.reduce((sum, { value }) => sum + value, 0) / points.length;
+    },
+    tolerance: 0.02,
+    why: "'about a third': 31 to 35 %",
+  });
+
   it("says that the low end of a cell-to-pack one is computed and widened", () => {
     const { low, likely, high, points, lowSource, extent } = cellMassFractionPrior.cellToPack;
     // A quoted pack of 126 Wh/kg over quoted cells of 176 Wh/kg, to two decimals.
