@@ -74,7 +74,7 @@ export interface EvidenceRead {
  * @param provenance - grade and source
  * @throws InputError `NOT_A_FRACTION`, `NEGATIVE`
  * @example
- * around(q("3.10 m²"), 0.03); // low 3.007 m², likely 3.10 m², high 3.193 m²
+ * around(q("3.10 m²"), 0.03).low; // 3.007 m²
  */
 export function around<T extends AnyQuantity | number>(
   likely: T,

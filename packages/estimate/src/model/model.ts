@@ -65,6 +65,7 @@ export type EvidenceFor<Inputs extends Readonly<Record<string, ModelInput>>> = {
  *   outputs: { mass: { unit: "kg", meaning: "mass" } },
  *   evaluate: ({ edge, density }) => ({ mass: density * edge ** 3 }),
  * });
+ * cubeMass.evaluate({ edge: 2, density: 1000 }).mass; // 8000
  */
 export function model<
   const Inputs extends Readonly<Record<string, ModelInput>>,

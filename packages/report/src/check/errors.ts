@@ -18,7 +18,11 @@ export type ReportErrorCode =
  * `InputError` of `@tarewatt/units`, as everywhere.
  *
  * @example
- * try { await figureToSvg(figure); } catch (error) { (error as ReportError).code; } // "MISSING_PEER"
+ * try {
+ *   table({ title: "Mass", columns: [{ key: "part", title: "Part" }], rows: [{ prat: "Pack" }] });
+ * } catch (error) {
+ *   (error as ReportError).code; // "UNKNOWN_COLUMN"
+ * }
  */
 export class ReportError extends TarewattError<ReportErrorCode> {
   /** Always `ReportError`. */

@@ -21,7 +21,14 @@ export interface FigureHtmlOptions {
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
  * @throws ReportError `UNSAFE_SVG` when the picture holds more than a drawing, `MISSING_PEER` as {@link figureToSvg}
  * @example
- * await figureToHtml(ranges); // "<figure class=\"tarewatt-figure\"><svg role=\"img\" ..."
+ * const ranges = lineFigure({
+ *   ...{ title: "Range at steady speed", x: { title: "Speed", unit: "km/h" }, y: { title: "Range", unit: "km" } },
+ *   series: [{ name: "Van", points: [{ x: 80, y: 520, low: 480, high: 565 }, { x: 120, y: 340, low: 310, high: 372 }] }],
+ *   description: "Range falls from 520 km to 340 km.",
+ * });
+ * const html = await figureToHtml(ranges);
+ * html.startsWith('<figure class="tarewatt-figure">'); // true
+ * html.includes("<figcaption>Line: P50; shaded band: P10 to P90.</figcaption>"); // true
  */
 export async function figureToHtml(figure: Figure, options: FigureHtmlOptions = {}): Promise<string> {
   readKeys("figureToHtml", options, ["svg?"]);

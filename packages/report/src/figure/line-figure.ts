@@ -29,6 +29,7 @@ import { readAxis, readSeries } from "./read-line.js";
  *   source: "invented data",
  *   description: "Range falls from 520 km at 80 km/h to 340 km at 120 km/h.",
  * });
+ * ranges.caption; // "Line: P50; shaded band: P10 to P90. Source: invented data."
  */
 export function lineFigure(options: LineFigureOptions): Figure {
   readKeys("lineFigure", options, [

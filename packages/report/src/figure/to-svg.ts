@@ -25,7 +25,13 @@ export interface SvgOptions extends PictureSize {
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
  * @throws InputError `OUT_OF_RANGE`, `UNKNOWN_OPTION`, `WRONG_CHOICE`
  * @example
+ * const ranges = lineFigure({
+ *   ...{ title: "Range at steady speed", x: { title: "Speed", unit: "km/h" }, y: { title: "Range", unit: "km" } },
+ *   series: [{ name: "Van", points: [{ x: 80, y: 520, low: 480, high: 565 }, { x: 120, y: 340, low: 310, high: 372 }] }],
+ *   description: "Range falls from 520 km to 340 km.",
+ * });
  * const svg = await figureToSvg(ranges, { width: 720, height: 400 });
+ * svg.startsWith('<svg role="img" aria-label="Range falls from 520 km to 340 km."'); // true
  */
 export async function figureToSvg(figure: Figure, options: SvgOptions = {}): Promise<string> {
   readSize("figureToSvg", options, ["theme?"]);

@@ -12,7 +12,14 @@ import { readFigure } from "./read-figure.js";
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
  * @throws InputError `OUT_OF_RANGE`, `UNKNOWN_OPTION` for a size that makes no picture
  * @example
- * JSON.stringify(figureToVegaLite(ranges));
+ * const ranges = lineFigure({
+ *   ...{ title: "Range at steady speed", x: { title: "Speed", unit: "km/h" }, y: { title: "Range", unit: "km" } },
+ *   series: [{ name: "Van", points: [{ x: 80, y: 520, low: 480, high: 565 }, { x: 120, y: 340, low: 310, high: 372 }] }],
+ *   description: "Range falls from 520 km to 340 km.",
+ * });
+ * const spec = figureToVegaLite(ranges, { width: 720 });
+ * spec.$schema; // "https://vega.github.io/schema/vega-lite/v6.json"
+ * spec.width; // 720
  */
 export function figureToVegaLite(figure: Figure, size: PictureSize = {}): VegaLiteSpec {
   readSize("figureToVegaLite", size);

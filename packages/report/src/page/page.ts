@@ -62,7 +62,12 @@ export interface PageOptions {
  * @throws InputError `EMPTY`, `UNKNOWN_OPTION`, `MISSING_OPTION`, `OUT_OF_RANGE`, `NOT_AN_OBJECT`, and `WRONG_CHOICE` for a table or a
  * figure that is none
  * @example
- * page({
+ * const masses = table({
+ *   title: "Mass by part",
+ *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", unit: "kg" }],
+ *   rows: [{ part: "Pack", mass: q("527 kg") }],
+ * });
+ * const html = page({
  *   title: "Touring van: mass, pack and range",
  *   lead: "About 2.6 t and 430 km.",
  *   answers: [{ label: "Range", value: { p10: q("390 km"), p50: q("430 km"), p90: q("475 km") }, detail: "combined cycle" }],
@@ -72,6 +77,7 @@ export interface PageOptions {
  *   date: "24 November 2026",
  *   invented: "The vehicle does not exist.",
  * });
+ * html.includes("<h1>Touring van: mass, pack and range</h1>"); // true
  */
 export function page(options: PageOptions): string {
   readKeys("page", options, [

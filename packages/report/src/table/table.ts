@@ -53,7 +53,7 @@ export interface Table {
  *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", units: ["kg", "lb"] }],
  *   rows: [{ part: "Pack", mass: { p10: q("490 kg"), p50: q("527 kg"), p90: q("570 kg") } }],
  * });
- * tableToMarkdown(masses); // "... | Pack | 527 (490 to 570) | 1162 (1080 to 1257) |"
+ * tableToMarkdown(masses).split("\n")[4]; // "| Pack | 527 (490 to 570) | 1162 (1080 to 1257) |"
  */
 export function table(options: TableOptions): Table {
   readKeys("table", options, ["title", "columns", "rows", "caption?", "notes?"]);

@@ -14,7 +14,12 @@ import type { Table } from "./table.js";
  * @returns one record of heads and one for every row, each ended by CR LF; a cell without value is empty
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * tableToCsv(masses); // "Part,Mass P10 (kg),Mass P50 (kg),Mass P90 (kg),Mass P10 (lb),..."
+ * const masses = table({
+ *   title: "Mass",
+ *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", unit: "kg" }],
+ *   rows: [{ part: "Pack", mass: { p10: q("490 kg"), p50: q("527 kg"), p90: q("570 kg") } }],
+ * });
+ * tableToCsv(masses); // "Part,Mass P10 (kg),Mass P50 (kg),Mass P90 (kg)\r\nPack,490,527,570\r\n"
  */
 export function tableToCsv(table: Table): string {
   const { columns, rows } = readTable("table", table);

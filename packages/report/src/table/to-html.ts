@@ -12,7 +12,14 @@ import { unbroken } from "./unbroken.js";
  * @returns markup; every text of the data is escaped
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * tableToHtml(masses); // "<table class=\"tarewatt-table\">..."
+ * const masses = table({
+ *   title: "Mass",
+ *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", unit: "kg" }],
+ *   rows: [{ part: "Pack", mass: { p10: q("490 kg"), p50: q("527 kg"), p90: q("570 kg") } }],
+ * });
+ * const lines = tableToHtml(masses).split("\n");
+ * lines[0]; // '<table class="tarewatt-table">'
+ * lines[1]; // "<caption><strong>Mass</strong></caption>"
  */
 export function tableToHtml(table: Table): string {
   return gridToHtml(tableGrid(readTable("table", table)));

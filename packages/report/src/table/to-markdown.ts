@@ -12,7 +12,12 @@ const RULES = { left: "---", right: "---:", centre: ":---:" } as const;
  * @returns title, table, caption and notes; every text of the data is escaped
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * tableToMarkdown(masses); // "**Mass by part**\n\n| Part | Mass (kg) | ..."
+ * const masses = table({
+ *   title: "Mass",
+ *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", unit: "kg" }],
+ *   rows: [{ part: "Pack", mass: { p10: q("490 kg"), p50: q("527 kg"), p90: q("570 kg") } }],
+ * });
+ * tableToMarkdown(masses); // "**Mass**\n\n| Part | Mass (kg) |\n| --- | ---: |\n| Pack | 527 (490 to 570) |\n"
  */
 export function tableToMarkdown(table: Table): string {
   return gridToMarkdown(tableGrid(readTable("table", table)));

@@ -13,13 +13,16 @@ const GAP = "   ";
  * @returns lines without trailing spaces, each ended by a line feed
  * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no table, and what `table` throws
  * @example
- * tableToText(masses);
- * // Mass by part
- * //
- * // Part               Mass                  Mass
- * //                    (kg)                  (lb)
- * // ----   ----------------   -------------------
- * // Pack   527 (490 to 570)   1162 (1080 to 1257)
+ * const masses = table({
+ *   title: "Mass",
+ *   columns: [{ key: "part", title: "Part" }, { key: "mass", title: "Mass", unit: "kg" }],
+ *   rows: [{ part: "Pack", mass: { p10: q("490 kg"), p50: q("527 kg"), p90: q("570 kg") } }],
+ * });
+ * const lines = tableToText(masses).split("\n");
+ * lines[2]; // "Part               Mass"
+ * lines[3]; // "                   (kg)"
+ * lines[4]; // "----   ----------------"
+ * lines[5]; // "Pack   527 (490 to 570)"
  */
 export function tableToText(table: Table): string {
   return gridToText(tableGrid(readTable("table", table)));

@@ -8,7 +8,10 @@ import { readSteps } from "./read-steps.js";
  * @returns the sources; `sourceLine` prints one
  * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
- * references(working).map(sourceLine); // ["ISO 2533:1975, 2.7 (from memory, not checked)", ...]
+ * const air = { airDensity: q("1.2 kg/m³"), dragArea: q("0.75 m²") };
+ * const slow = aerodynamicDrag.explain({ ...air, airSpeed: q("80 km/h") });
+ * const fast = aerodynamicDrag.explain({ ...air, airSpeed: q("120 km/h") });
+ * references([slow, fast]).map(sourceLine); // ["Theory of Ground Vehicles (Wiley), chapter 3 (from memory, not checked)"]
  */
 export function references(steps: readonly Step[]): readonly Source[] {
   const found = new Map<string, Source>();

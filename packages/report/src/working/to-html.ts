@@ -12,7 +12,8 @@ import { expressionHtml, symbolHtml } from "./symbols.js";
  * @returns markup; every text of the data is escaped
  * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
- * workingToHtml([aerodynamicDrag.explain(inputs)]); // "<ol class=\"tarewatt-working\">\n<li>...<var>F<sub>a</sub></var> = ..."
+ * const drag = aerodynamicDrag.explain({ airDensity: q("1.2 kg/m³"), dragArea: q("0.75 m²"), airSpeed: q("80 km/h") });
+ * workingToHtml([drag]).includes("<var>F<sub>a</sub></var> = ½·<var>ρ</var>·<var>C<sub>d</sub>A</var>·<var>v</var>"); // true
  */
 export function workingToHtml(steps: readonly Step[]): string {
   return `<ol class="tarewatt-working">\n${readSteps("steps", steps).map(item).join("\n")}\n</ol>\n`;

@@ -10,7 +10,10 @@ import { readSteps } from "./read-steps.js";
  * @returns Markdown; every text of the data is escaped
  * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
- * workingToMarkdown([aerodynamicDrag.explain(inputs)]); // "1. **aerodynamic drag force**\n\n   F\\_a = ½·ρ·C\\_dA·v·\\|v\\| = ..."
+ * const drag = aerodynamicDrag.explain({ airDensity: q("1.2 kg/m³"), dragArea: q("0.75 m²"), airSpeed: q("80 km/h") });
+ * const lines = workingToMarkdown([drag]).split("\n");
+ * lines[0]; // "1. **aerodynamic drag force**"
+ * lines[2]; // "   F\\_a = ½·ρ·C\\_dA·v·\\|v\\| = ½·1.2 kg/m³·0.75 m²·22.22 m/s·\\|22.22 m/s\\| = 222.2 N"
  */
 export function workingToMarkdown(steps: readonly Step[]): string {
   return readSteps("steps", steps)

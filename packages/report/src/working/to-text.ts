@@ -11,12 +11,11 @@ import { readSteps } from "./read-steps.js";
  * @returns lines ended by line feeds; empty for no steps
  * @throws InputError `NOT_AN_OBJECT`, `WRONG_CHOICE` and ReportError `NOT_A_TEXT` when these are no steps
  * @example
- * workingToText([aerodynamicDrag.explain(inputs)]);
- * // 1. aerodynamic drag force
- * //    F_a = ½·ρ·C_dA·v·|v|
- * //        = ½·1.189 kg/m³·0.899 m²·30.56 m/s·|30.56 m/s|
- * //        = 499.1 N
- * //    where ρ is air density, ...
+ * const drag = aerodynamicDrag.explain({ airDensity: q("1.2 kg/m³"), dragArea: q("0.75 m²"), airSpeed: q("80 km/h") });
+ * const lines = workingToText([drag]).split("\n");
+ * lines[1]; // "   F_a = ½·ρ·C_dA·v·|v|"
+ * lines[2]; // "       = ½·1.2 kg/m³·0.75 m²·22.22 m/s·|22.22 m/s|"
+ * lines[3]; // "       = 222.2 N"
  */
 export function workingToText(steps: readonly Step[]): string {
   return readSteps("steps", steps)

@@ -8,7 +8,7 @@ import { wltc3b } from "./wltc3b.js";
  * The regulated cycles carried here, by name. Importing this carries all tables; import a single cycle to carry one.
  *
  * @example
- * Object.keys(cycles); // udds, hwfet, us06, wltc3b
+ * Object.keys(cycles).join(", "); // "udds, hwfet, us06, wltc3b"
  */
 export const cycles: Readonly<Record<"udds" | "hwfet" | "us06" | "wltc3b", Cycle>> = /* @__PURE__ */ Object.freeze({
   udds,

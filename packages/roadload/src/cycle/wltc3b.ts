@@ -7,7 +7,7 @@ import { tabledCycle } from "./tabled-cycle.js";
  * maximum speed of 120 km/h or more are in this class.
  *
  * @example
- * wltc3b.phases.map(({ name }) => name); // low, medium, high, extra high
+ * wltc3b.phases.map(({ name }) => name).join(", "); // "low, medium, high, extra high"
  */
 export const wltc3b: Cycle = /* @__PURE__ */ tabledCycle({
   name: "WLTC class 3b",

@@ -51,7 +51,9 @@ export interface EfficiencyDrivetrainOptions {
  * @throws InputError `NOT_A_FRACTION`, `OUT_OF_RANGE`, `EMPTY` when nothing is contained, `WRONG_CHOICE` for an unknown
  *   loss, and what `readOptions` throws
  * @example
- * efficiencyDrivetrain({ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] });
+ * const contains = ["gears", "motor", "inverter"] as const;
+ * const drivetrain = efficiencyDrivetrain({ efficiency: 0.88, regeneration: { share: 0.9 }, contains });
+ * drivetrain.batteryPower(8800, 20); // 10000
  */
 export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): EfficiencyDrivetrain {
   const { efficiency } = readOptions(

@@ -112,7 +112,7 @@ export interface DriveResult {
  *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
  * });
  * const run = driveCycle({ cycle: wltc3b, load, drivetrain, accessories: q("350 W"), chargingEfficiency: 0.88 });
- * run.consumption.atBattery.in("kWh/100 km");
+ * run.consumption.atBattery.in("kWh/100 km"); // 15.00...
  */
 export function driveCycle(options: DriveCycleOptions): DriveResult {
   const { scope } = readScope("driveCycle", options, {}, ["cycle"]);

@@ -102,7 +102,7 @@ const AT_CELLS =
  *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
  * });
  * const result = driveCycle({ cycle: wltc3b, load, drivetrain, accessories: q("350 W") });
- * rangeOn({ usableEnergy: q("90 kWh"), result }).range.in("mi");
+ * rangeOn({ usableEnergy: q("90 kWh"), result }).range.in("mi"); // 372.8...
  */
 export function rangeOn(options: RangeOnOptions): RangeResult {
   readOptions("rangeOn", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, ["result"]);

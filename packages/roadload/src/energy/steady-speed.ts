@@ -86,7 +86,7 @@ export interface SteadyResult {
  * const drivetrain = efficiencyDrivetrain({
  *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
  * });
- * steadySpeed({ speed: q("110 km/h"), load, drivetrain, accessories: q("350 W") }).consumption.atBattery.in("kWh/100 km");
+ * steadySpeed({ speed: q("110 km/h"), load, drivetrain, accessories: q("350 W") }).consumption.atBattery.in("kWh/100 km"); // 18.15...
  */
 export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   const rules = { speed: { unit: "m/s", above: 0, atMost: 150 } } as const;

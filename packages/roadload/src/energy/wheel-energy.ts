@@ -43,7 +43,7 @@ export interface WheelEnergyArrays {
  * @returns energies in J
  * @throws InputError `WRONG_CHOICE` when `cycle` is no cycle, `NOT_A_NUMBER` when the load is not finite
  * @example
- * wheelEnergy(wltc3b, { constant: 200, linear: 0, quadratic: 0.5, inertiaMass: 2060 }).driving; // 15 050 000 J
+ * wheelEnergy(wltc3b, { constant: 200, linear: 0, quadratic: 0.5, inertiaMass: 2060 }).driving / 3.6e6; // 4.18...
  */
 export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
   const pieces = piecesOf(cycle);
@@ -71,7 +71,7 @@ export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
  * @example
  * const [constant, linear] = [Float64Array.of(200, 220), Float64Array.of(0, 0)];
  * const [quadratic, inertiaMass] = [Float64Array.of(0.5, 0.6), Float64Array.of(2060, 2400)];
- * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving[1]; // of the second vehicle, in J
+ * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving.length; // 2
  */
 export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: WheelEnergyArrays): WheelEnergyArrays {
   const pieces = piecesOf(cycle);

@@ -56,7 +56,7 @@ const NEGLIGIBLE = { upToSpeed: 30, share: 0.02 } as const;
  *   ...{ constant: q("30 lbf"), linear: q("0 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
  *   conditions: { testMass: q("4000 lb") },
  * });
- * toPhysical(load, { airDensity: referenceAir.us.density }).dragArea.in("m²");
+ * toPhysical(load, { airDensity: referenceAir.us.density }).dragArea.in("m²"); // 0.6866...
  */
 export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions = {}): PhysicalRoadLoad {
   assertForm(load, "certified", "toPhysical");

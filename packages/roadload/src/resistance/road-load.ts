@@ -182,7 +182,7 @@ export interface RoadLoadNumbers {
  *   ...{ constant: q("30 lbf"), linear: q("0 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
  *   conditions: { testMass: q("4000 lb") },
  * });
- * wheelEnergy(udds, roadLoadNumbers(load)).driving; // in J
+ * wheelEnergy(udds, roadLoadNumbers(load)).driving > 0; // true
  */
 export function roadLoadNumbers(load: RoadLoad, options: RoadOptions = {}): RoadLoadNumbers {
   readOptions("roadLoadNumbers", options, {}, ["grade?"]);
