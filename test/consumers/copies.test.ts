@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import * as source from "@tarewatt/units";
 import fc from "fast-check";
-import { beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { numbersIn } from "../support/quantities.js";
 
 /**
@@ -28,11 +28,9 @@ const pairs = [
   ["module", "source"],
 ] as const;
 
-describe("two copies of the package", () => {
-  beforeEach((context) => {
-    if (!built) context.skip("packages/units is not built: run the build first");
-  });
+const reason = built ? "" : " (skipped: packages/units is not built, run the build first)";
 
+describe.skipIf(!built)(`two copies of the package${reason}`, () => {
   it("are copies indeed: their classes and functions differ", async () => {
     const { module, commonjs } = await copies();
     expect(module.q).not.toBe(source.q);

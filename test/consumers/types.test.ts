@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 /**
  * A program may take the package as an ES module in one file and as a CommonJS module in another, its own or a dependency's. Then
@@ -41,17 +41,15 @@ export const error = (theirs: required.QuantityError): import("@tarewatt/units")
 export const wrong: required.Quantity<required.Energy> = q("5 kg");`,
 };
 
-describe("types of the two builds", () => {
+const reason = built ? "" : " (skipped: packages/units is not built, run the build first)";
+
+describe.skipIf(!built)(`types of the two builds${reason}`, () => {
   let folder = "";
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), "tarewatt-types-"));
     symlinkSync(join(root, "node_modules"), join(folder, "node_modules"), "junction");
   });
   afterAll(() => rmSync(folder, { recursive: true }));
-  beforeEach((context) => {
-    if (!built) context.skip("packages/units is not built: run the build first");
-  });
-
   function complaints(module: ts.ModuleKind): string[] {
     const files = Object.entries(programs).map(([title, text], i) => {
       const file = join(folder, `${i}.mts`);
