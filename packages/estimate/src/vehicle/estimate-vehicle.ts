@@ -1,11 +1,4 @@
-import {
-  type DriveResult,
-  driveCycle,
-  efficiencyDrivetrain,
-  roadLoad,
-  type SteadyResult,
-  steadySpeed,
-} from "@tarewatt/roadload";
+import { type DriveResult, driveCycle, roadLoad, type SteadyResult, steadySpeed } from "@tarewatt/roadload";
 import {
   type EnergyPerDistance,
   InputError,
@@ -160,7 +153,7 @@ function massOf(lines: readonly EvidenceLine[], name: keyof VehicleInputs) {
 /** The same vehicle at likely values through the functions that give a ledger; a test holds both roads together. */
 function driveLikely(
   condition: ConditionRead,
-  { lines, contains }: VehicleRead,
+  { lines, drivetrain }: VehicleRead,
   mass: Quantity<Mass>,
 ): DriveResult | SteadyResult {
   const likely = (name: keyof VehicleInputs): number =>
@@ -175,11 +168,7 @@ function driveLikely(
       airDensity: quantity(likely("airDensity"), "kg/m³"),
       rotatingMassFraction: likely("rotatingMassFraction"),
     }),
-    drivetrain: efficiencyDrivetrain({
-      efficiency: likely("drivetrainEfficiency"),
-      regeneration: { share: likely("recoveredShare") },
-      contains,
-    }),
+    drivetrain,
     accessories: quantity(likely("accessories"), "W"),
     chargingEfficiency: likely("chargingEfficiency"),
   };

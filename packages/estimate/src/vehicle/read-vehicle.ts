@@ -1,5 +1,5 @@
 import { composePack, type Pack } from "@tarewatt/pack";
-import { defaultRotatingMassFraction, efficiencyDrivetrain, type Loss } from "@tarewatt/roadload";
+import { defaultRotatingMassFraction, type EfficiencyDrivetrain, efficiencyDrivetrain } from "@tarewatt/roadload";
 import {
   type AnyQuantity,
   describeGiven,
@@ -23,7 +23,8 @@ export interface VehicleRead {
   readonly lines: readonly EvidenceLine[];
   readonly conditions: readonly ConditionRead[];
   readonly constants: VehicleConstants;
-  readonly contains: readonly Loss[];
+  /** The drivetrain at its likely values. */
+  readonly drivetrain: EfficiencyDrivetrain;
   readonly pack: Pack;
   readonly warnings: readonly string[];
 }
@@ -107,8 +108,9 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
     ...(pack.construction === undefined ? {} : { construction: pack.construction }),
   });
   const conditions = readConditions(options.conditions);
-  const { contains } = efficiencyDrivetrain({
-    ...{ efficiency: 1, regeneration: { share: 0 } }, // only to have the list read
+  const likelyDrivetrain = efficiencyDrivetrain({
+    efficiency: line("drivetrainEfficiency").likely,
+    regeneration: { share: line("recoveredShare").likely },
     contains: drivetrain.contains,
   });
   return {
@@ -121,13 +123,13 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
       cellSpecificEnergy: cell.specificEnergy.in("Wh/kg"),
       referencePackMass: readNumber("base.referencePackMass", base.referencePackMass, { unit: "kg", atLeast: 0 }),
     },
-    contains,
+    drivetrain: likelyDrivetrain,
     pack: composed,
     warnings: [
       ...(base.warnings ?? []),
       ...composed.warnings,
       ...slowConditions(conditions),
-      ...batteryInDrivetrain(contains),
+      ...batteryInDrivetrain(likelyDrivetrain),
     ],
   };
 }
@@ -174,7 +176,7 @@ function slowConditions(conditions: readonly ConditionRead[]): string[] {
   ];
 }
 
-function batteryInDrivetrain(contains: readonly Loss[]): string[] {
+function batteryInDrivetrain({ contains }: EfficiencyDrivetrain): string[] {
   if (!contains.includes("battery")) return [];
   return [
     "the drivetrain holds the battery's own loss, so consumption is counted at the cells: the usable energy must be that of the cells too, and the charging efficiency must not hold the loss again",
