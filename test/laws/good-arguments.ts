@@ -179,6 +179,8 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "roadload.toPhysical": () => [certifiedRoadLoad(certifiedOptions), { airDensity: q("1.189 kg/m³") }],
   "roadload.roadLoadNumbers": () => [{ ...load }, { grade: 0.01 }],
   "roadload.efficiencyDrivetrain": () => [{ ...drivetrainOptions, contains: [...drivetrainOptions.contains] }],
+  "roadload.typicalDrivetrain": () => [{ ratedPower: q("200 kW"), yearsOfExperience: 4 }],
+  "roadload.likelyCertificate": () => [{ load: { ...load }, ratedPower: q("200 kW"), yearsOfExperience: 4 }],
   "roadload.driveCycle": () => [{ cycle: { ...udds }, ...driven, load: { ...load }, drivetrain: { ...drivetrain } }],
   "roadload.steadySpeed": () => [{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } }],
   "roadload.rangeOn": () => {

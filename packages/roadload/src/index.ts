@@ -33,6 +33,12 @@ export {
   efficiencyDrivetrain,
 } from "./drivetrain/efficiency-drivetrain.js";
 export { overallEfficiencyPrior } from "./drivetrain/overall-efficiency.js";
+export {
+  type TypicalDrivetrain,
+  type TypicalDrivetrainOptions,
+  typicalDrivetrain,
+} from "./drivetrain/typical-drivetrain.js";
+export { typicalDrivetrainFit } from "./drivetrain/typical-drivetrain-fit.js";
 // energy
 export {
   type AccessoryEnergyInputs,
@@ -96,6 +102,12 @@ export {
   combinedFuelEconomy,
   combinedWeights,
 } from "./procedure/combined.js";
+export {
+  type LikelyCertificate,
+  type LikelyCertificateOptions,
+  type LikelyConsumption,
+  likelyCertificate,
+} from "./procedure/likely-certificate.js";
 // resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {

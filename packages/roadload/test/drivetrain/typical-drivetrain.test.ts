@@ -1,0 +1,71 @@
+import { q, quantity } from "@tarewatt/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { certifiedRoadLoad, likelyCertificate, referenceAir, typicalDrivetrain } from "../../src/index.js";
+import { between, codeOf, plainLoad } from "../support.js";
+
+const good = { ratedPower: q("200 kW"), yearsOfExperience: 6 } as const;
+
+describe("typical drivetrain", () => {
+  it("takes more than it gives, gives back less than it is given, and splits braking between battery, brakes and heat", () => {
+    const drivetrain = typicalDrivetrain(good);
+    fc.assert(
+      fc.property(between(1, 300_000), between(0, 60), (power, speed) => {
+        expect(drivetrain.batteryPower(power, speed)).toBeGreaterThan(power);
+        expect(drivetrain.frictionBrakePower(power, speed)).toBe(0);
+        const back = -drivetrain.batteryPower(-power, speed);
+        expect(back + drivetrain.frictionBrakePower(-power, speed)).toBeLessThan(power);
+      }),
+    );
+  });
+
+  it("takes more the larger its motors and the newer its maker is to the trade", () => {
+    fc.assert(
+      fc.property(
+        between(30, 500),
+        between(1.01, 1.2),
+        between(0, 20),
+        between(0.1, 5),
+        (power, factor, years, more) => {
+          const at = (kilowatts: number, yearsOfExperience: number): number =>
+            typicalDrivetrain({ ratedPower: quantity(kilowatts, "kW"), yearsOfExperience }).batteryPower(20_000, 20);
+          expect(at(power * factor, years)).toBeGreaterThan(at(power, years));
+          expect(at(power, years + more)).toBeLessThan(at(power, years));
+        },
+      ),
+    );
+  });
+
+  it("warns outside the powers that it was fitted to, and refuses what cannot be", () => {
+    expect(typicalDrivetrain(good).warnings).toEqual([]);
+    expect(typicalDrivetrain({ ...good, ratedPower: q("900 kW") }).warnings[0]).toMatch(
+      /900 kW is outside .* 26 to 600 kW/,
+    );
+    expect(codeOf(() => typicalDrivetrain({ ...good, ratedPower: q("0 kW") }))).toBe("OUT_OF_RANGE");
+    expect(codeOf(() => typicalDrivetrain({ ...good, yearsOfExperience: -1 }))).toBe("NEGATIVE");
+  });
+});
+
+describe("likely certificate", () => {
+  const load = certifiedRoadLoad({
+    ...{ constant: q("35 lbf"), linear: q("0.2 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
+    conditions: { testMass: q("4500 lb"), airDensity: referenceAir.us.density },
+  });
+
+  it("puts the middle within its interval, at the wall, with the ledger behind it", () => {
+    const { city, highway, procedure } = likelyCertificate({ ...good, load });
+    expect(procedure).toContain("unadjusted");
+    for (const { low, likely, high, drive } of [city, highway]) {
+      expect(low.in("Wh/mi")).toBeLessThan(likely.in("Wh/mi"));
+      expect(likely.in("Wh/mi")).toBeLessThan(high.in("Wh/mi"));
+      expect(drive.ledger.boundary).toBe("wall");
+      expect(drive.consumption.atWall?.in("Wh/mi")).toBe(likely.in("Wh/mi"));
+    }
+  });
+
+  it("carries the drivetrain's doubts, and refuses what is no road load", () => {
+    expect(likelyCertificate({ ...good, load, ratedPower: q("1 MW") }).warnings[0]).toMatch(/outside/);
+    expect(likelyCertificate({ ...good, load: plainLoad }).city.likely.in("Wh/mi")).toBeGreaterThan(100);
+    expect(() => likelyCertificate({ ...good, load: undefined as never })).toThrow(/load/);
+  });
+});
