@@ -38,6 +38,9 @@ export { type EnergyDensityInputs, energyDensity } from "./cell/energy-density.j
 export { pouchCell } from "./cell/pouch-cell.js";
 export { prismaticCell } from "./cell/prismatic-cell.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
+export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
+export { resistanceAgainstCharge, resistanceAgainstTemperature } from "./chemistry/resistance-curves.js";
 export { cellMassFractionPrior } from "./composition/cell-mass-fraction-prior.js";
 export { composePack, type PackOptions } from "./composition/compose-pack.js";
 export type { FractionPoint, FractionPrior } from "./composition/fraction-prior.js";
