@@ -32,15 +32,48 @@ export type {
 } from "./cell/cell.js";
 export { type CellEnergyInputs, cellEnergy } from "./cell/cell-energy.js";
 export type { BoxCellOptions, CellOptions, CylindricalCellOptions } from "./cell/cell-options.js";
+export {
+  type CellDifference,
+  type CompareCellsOptions,
+  type ComparisonLevel,
+  compareCells,
+} from "./cell/compare-cells.js";
 export { type CylinderVolumeInputs, cylinderVolume } from "./cell/cylinder-volume.js";
 export { cylindricalCell } from "./cell/cylindrical-cell.js";
+export {
+  type CylinderDesignation,
+  type Designation,
+  type DesignationLabels,
+  type NegativeElectrode,
+  type PositiveElectrode,
+  type PrismaticDesignation,
+  writeDesignation,
+} from "./cell/designation.js";
 export { type EnergyDensityInputs, energyDensity } from "./cell/energy-density.js";
+export {
+  type CellFootprint,
+  type CellStanding,
+  cellFootprints,
+  type EnergyPerAreaInputs,
+  energyPerArea,
+} from "./cell/footprint.js";
 export { pouchCell } from "./cell/pouch-cell.js";
 export { prismaticCell } from "./cell/prismatic-cell.js";
+export { type DesignationReading, type DesignationReadings, readDesignation } from "./cell/read-designation.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
 export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
+export { meanOpenCircuitVoltage } from "./chemistry/mean-open-circuit-voltage.js";
 export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
+export { openCircuitCurve, resistanceCurve, resistanceTable } from "./chemistry/own-curve.js";
+export { type PublishedCell, publishedCells } from "./chemistry/published-cells.js";
 export { resistanceAgainstCharge, resistanceAgainstTemperature } from "./chemistry/resistance-curves.js";
+export {
+  type ElectrodeMaterial,
+  electrodeMaterials,
+  type TheoreticalCapacityInputs,
+  theoreticalCapacity,
+} from "./chemistry/theoretical-capacity.js";
 export { cellMassFractionPrior } from "./composition/cell-mass-fraction-prior.js";
 export { composePack, type PackOptions } from "./composition/compose-pack.js";
 export type { FractionPoint, FractionPrior } from "./composition/fraction-prior.js";
