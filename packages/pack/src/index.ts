@@ -10,6 +10,7 @@ export {
   arrangePack,
   type Rounding,
 } from "./arrangement/arrange-pack.js";
+export type { WholeArrangement } from "./arrangement/arranged.js";
 export { type CapacityInParallelInputs, capacityInParallel } from "./arrangement/capacity-in-parallel.js";
 export { type CellCountInputs, cellCount } from "./arrangement/cell-count.js";
 export {
@@ -19,6 +20,15 @@ export {
 } from "./arrangement/cells-in-parallel.js";
 export { type CellsInSeriesInputs, cellsInSeries } from "./arrangement/cells-in-series.js";
 export { type EnergyOfCellsInputs, energyOfCells } from "./arrangement/energy-of-cells.js";
+export {
+  type ArrangementMiss,
+  type ArrangementRank,
+  type ArrangementsFound,
+  type FindArrangementsOptions,
+  findArrangements,
+} from "./arrangement/find-arrangements.js";
+export type { EqualModules } from "./arrangement/modules.js";
+export { type VoltageClass, type VoltageClassName, voltageClasses } from "./arrangement/voltage-class.js";
 export { type VoltageInSeriesInputs, voltageInSeries } from "./arrangement/voltage-in-series.js";
 export { type BoxVolumeInputs, boxVolume } from "./cell/box-volume.js";
 export type {
