@@ -114,6 +114,15 @@ export {
   volumeOfCells,
   volumeOfPack,
 } from "./composition/volumes.js";
+export type { CellPlace } from "./envelope/cell-place.js";
+export {
+  type FilledSpace,
+  type FillSpaceOptions,
+  fillSpace,
+  type SpaceFilling,
+  type SpaceLimit,
+} from "./envelope/fill-space.js";
+export type { Reserves, Space } from "./envelope/space.js";
 export {
   type CylinderPackingFractionInputs,
   cylinderPackingFraction,
