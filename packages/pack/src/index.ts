@@ -84,9 +84,40 @@ export {
   type TheoreticalCapacityInputs,
   theoreticalCapacity,
 } from "./chemistry/theoretical-capacity.js";
+export {
+  type AssembledPack,
+  type AssembledPart,
+  type AssemblePackOptions,
+  assemblePack,
+} from "./composition/assemble-pack.js";
+export {
+  type CellMassFractionOfInputs,
+  type CellVolumeFractionOfInputs,
+  cellMassFractionOf,
+  cellVolumeFractionOf,
+} from "./composition/cell-fractions.js";
 export { cellMassFractionPrior } from "./composition/cell-mass-fraction-prior.js";
+export { cellVolumeFractionPrior } from "./composition/cell-volume-fraction-prior.js";
+export {
+  checkPackClaim,
+  type PackClaim,
+  type PackClaimOptions,
+  type PackClaimVerdict,
+} from "./composition/check-pack-claim.js";
 export { composePack, type PackOptions } from "./composition/compose-pack.js";
+export {
+  type ComposePackSpreadOptions,
+  composePackSpread,
+  type PackSpread,
+} from "./composition/compose-pack-spread.js";
+export type { Construction } from "./composition/construction.js";
 export type { FractionPoint, FractionPrior } from "./composition/fraction-prior.js";
+export {
+  type ImpliedCellMassFractionInputs,
+  type ImpliedCellSpecificEnergyInputs,
+  impliedCellMassFraction,
+  impliedCellSpecificEnergy,
+} from "./composition/implied-cell.js";
 export {
   type MassBesideCellsInputs,
   type MassOfCellsInputs,
@@ -103,8 +134,42 @@ export type {
   PackVolume,
   PackWithUsableEnergy,
 } from "./composition/pack.js";
+export {
+  type BreakdownRow,
+  type LevelFigures,
+  type PackBreakdown,
+  packBreakdown,
+} from "./composition/pack-breakdown.js";
 export { type PackMassOfInputs, packMassOf } from "./composition/pack-mass-of.js";
+export { type PackMaterial, packMaterials } from "./composition/pack-materials.js";
+export {
+  type FillPartOptions,
+  fillPart,
+  type PackPart,
+  type PartGroup,
+  type PartLabels,
+  type SheetPartOptions,
+  sheetPart,
+  type WeighedPartOptions,
+  weighedPart,
+} from "./composition/pack-part.js";
+export {
+  type MassOfFillInputs,
+  type MassOfPartsInputs,
+  type MassOfSheetInputs,
+  type MassWithPartsInputs,
+  massOfFill,
+  massOfParts,
+  massOfSheet,
+  massWithParts,
+} from "./composition/part-masses.js";
 export { type PublishedPack, publishedPacks } from "./composition/published-packs.js";
+export {
+  type ReplacedBodyPart,
+  type StructuralCredit,
+  type StructuralCreditOptions,
+  structuralCredit,
+} from "./composition/structural-credit.js";
 export { type StructuralPackClaim, structuralPackClaim } from "./composition/structural-pack-claim.js";
 export { type UsableEnergyInputs, usableEnergy } from "./composition/usable-energy.js";
 export { usableFractionPrior } from "./composition/usable-fraction-prior.js";

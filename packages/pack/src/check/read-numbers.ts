@@ -1,4 +1,5 @@
 import { describeGiven, InputError } from "@tarewatt/units";
+import { isArray } from "./is-array.js";
 
 /** Longest list read: a curve, not a recording. */
 const MOST = 10_000;
@@ -62,12 +63,4 @@ export function assertPairs(one: string, ones: readonly number[], other: string,
     `${one} and ${other} must have one number for each other: got ${ones.length} and ${others.length}`,
     { [one]: ones.length, [other]: others.length },
   );
-}
-
-function isArray(thing: unknown): thing is readonly unknown[] {
-  try {
-    return Array.isArray(thing);
-  } catch {
-    return false;
-  }
 }

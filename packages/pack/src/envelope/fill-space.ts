@@ -14,6 +14,7 @@ import type { Cell } from "../cell/cell.js";
 import type { CellStanding } from "../cell/footprint.js";
 import { readCell } from "../cell/read-cell.js";
 import { sizesOf } from "../cell/sizes-of.js";
+import { assertWhole } from "../check/assert-whole.js";
 import { massOfCells } from "../composition/masses.js";
 import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
@@ -218,11 +219,6 @@ function tooFew(cell: Cell, { length, width, height }: Inside, { space, least, s
     return [`${least} cells do not make one string of ${series} in series: another cell or voltage is needed`];
   }
   return [];
-}
-
-function assertWhole(name: string, value: number | undefined): void {
-  if (value === undefined || Number.isInteger(value)) return;
-  throw new InputError("OUT_OF_RANGE", `${name} must be a whole number: got ${value}`, { name });
 }
 
 function tooMany(): never {

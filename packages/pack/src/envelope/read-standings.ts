@@ -1,5 +1,6 @@
 import { describeGiven, InputError, nearest } from "@tarewatt/units";
 import type { CellStanding } from "../cell/footprint.js";
+import { isArray } from "../check/is-array.js";
 
 const all: readonly CellStanding[] = /* @__PURE__ */ Object.freeze(["height up", "width up", "thickness up"] as const);
 
@@ -20,12 +21,4 @@ export function readStandings(given: unknown): readonly CellStanding[] {
     throw new InputError("WRONG_CHOICE", `standings cannot hold ${describeGiven(each)}: did you mean ${near}?`, {});
   });
   return all.filter((standing) => wanted.includes(standing));
-}
-
-function isArray(thing: unknown): thing is readonly unknown[] {
-  try {
-    return Array.isArray(thing);
-  } catch {
-    return false;
-  }
 }
