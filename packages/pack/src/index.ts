@@ -21,13 +21,13 @@ export {
 export { type CellsInSeriesInputs, cellsInSeries } from "./arrangement/cells-in-series.js";
 export { type EnergyOfCellsInputs, energyOfCells } from "./arrangement/energy-of-cells.js";
 export {
-  type ArrangementMiss,
   type ArrangementRank,
   type ArrangementsFound,
   type FindArrangementsOptions,
   findArrangements,
 } from "./arrangement/find-arrangements.js";
 export type { EqualModules } from "./arrangement/modules.js";
+export type { ArrangementMiss } from "./arrangement/near-misses.js";
 export { type VoltageClass, type VoltageClassName, voltageClasses } from "./arrangement/voltage-class.js";
 export { type VoltageInSeriesInputs, voltageInSeries } from "./arrangement/voltage-in-series.js";
 export { type BoxVolumeInputs, boxVolume } from "./cell/box-volume.js";
@@ -180,13 +180,8 @@ export {
   volumeOfPack,
 } from "./composition/volumes.js";
 export type { CellPlace } from "./envelope/cell-place.js";
-export {
-  type FilledSpace,
-  type FillSpaceOptions,
-  fillSpace,
-  type SpaceFilling,
-  type SpaceLimit,
-} from "./envelope/fill-space.js";
+export { type FillSpaceOptions, fillSpace } from "./envelope/fill-space.js";
+export type { FilledSpace, SpaceFilling, SpaceLimit } from "./envelope/filled-space.js";
 export type { Reserves, Space } from "./envelope/space.js";
 export {
   type CylinderPackingFractionInputs,

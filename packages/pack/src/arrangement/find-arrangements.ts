@@ -15,6 +15,7 @@ import { readCell } from "../cell/read-cell.js";
 import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { arrangedWith, type WholeArrangement } from "./arranged.js";
+import { type ArrangementMiss, nearMisses, TRIFLE, tooMany } from "./near-misses.js";
 import { readVoltageClass, type VoltageClassName } from "./voltage-class.js";
 
 /** By what {@link findArrangements} puts arrangements in order. */
@@ -36,14 +37,6 @@ export interface FindArrangementsOptions {
   readonly dischargedAtLeast?: Quantity<Voltage> | undefined;
   /** What comes first; `"nearest energy"` when left out. */
   readonly rankBy?: ArrangementRank | undefined;
-}
-
-/** An arrangement that comes near and does not fit. */
-export interface ArrangementMiss {
-  /** The arrangement. */
-  readonly arrangement: WholeArrangement;
-  /** What keeps it from fitting, in words. */
-  readonly because: readonly string[];
 }
 
 /** What {@link findArrangements} found. */
@@ -69,13 +62,8 @@ const rules = {
   dischargedAtLeast: { unit: "V", atLeast: 0, optional: true },
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
-/** What is compared with a bound may be off by a few units of the last binary digit. */
-const TRIFLE = 1e-9;
-
 /** More than anybody reads: the energy or the voltages are a slip of unit. */
 const MOST = 50_000;
-
-const MISSES_SHOWN = 5;
 
 /**
  * All arrangements of whole cells in series and parallel that reach an energy within a tolerance and stay within a voltage
@@ -167,47 +155,6 @@ const ranks: Readonly<Record<ArrangementRank, { readonly rule: string; readonly 
   },
 };
 
-interface SeriesWindow {
-  readonly fewestInSeries: number;
-  readonly mostInSeries: number;
-  readonly lowest: number;
-  readonly highest: number;
-}
-
-/** Whole cells that miss by the energy alone, or, where no number in series fits the window, those on its either side. */
-function nearMisses(cell: Cell, energy: Quantity<Energy>, tolerance: number, window: SeriesWindow): ArrangementMiss[] {
-  const { fewestInSeries, mostInSeries, lowest, highest } = window;
-  const fits = fewestInSeries <= mostInSeries;
-  const inSeries = fits
-    ? Array.from({ length: mostInSeries - fewestInSeries + 1 }, (_, i) => fewestInSeries + i)
-    : [...new Set([Math.max(1, mostInSeries), fewestInSeries])];
-  const wanted = energy.in("kWh") / cell.energy.in("kWh");
-  const candidates = inSeries.flatMap((series) => {
-    const parallel = Math.max(1, Math.floor(wanted / series));
-    return [parallel, parallel + 1].map((each) => ({ series, parallel: each, off: Math.abs(series * each - wanted) }));
-  });
-  if (candidates.some(({ series, parallel }) => !Number.isSafeInteger(series * parallel))) tooMany();
-  candidates.sort((a, b) => a.off - b.off || b.series - a.series);
-  return candidates.slice(0, MISSES_SHOWN).map(({ series, parallel }) => {
-    const arrangement = arrangedWith(cell, series)(parallel, energy);
-    const { maximumVoltage, minimumVoltage } = arrangement;
-    const share = arrangement.energy.ratioTo(energy) - 1;
-    const percent = Number((Math.abs(share) * 100).toPrecision(2));
-    const because = [
-      ...(Math.abs(share) > tolerance * (1 + TRIFLE)
-        ? [`${arrangement.energy} is ${percent} % ${share > 0 ? "above" : "below"} the ${energy} asked for`]
-        : []),
-      ...(maximumVoltage && maximumVoltage.in("V") > highest * (1 + TRIFLE)
-        ? [`${maximumVoltage} when full is above ${highest} V`]
-        : []),
-      ...(minimumVoltage && minimumVoltage.in("V") < lowest * (1 - TRIFLE)
-        ? [`${minimumVoltage} when empty is below ${lowest} V`]
-        : []),
-    ];
-    return Object.freeze({ arrangement, because: Object.freeze(because) });
-  });
-}
-
 function cellWindow({ maximumVoltage, minimumVoltage }: Cell): { least: number; most: number } {
   if (maximumVoltage === undefined || minimumVoltage === undefined) {
     const missing = maximumVoltage === undefined ? "maximumVoltage" : "minimumVoltage";
@@ -249,12 +196,4 @@ function readRank(rank: unknown = "nearest energy"): ArrangementRank {
   const known = Object.keys(ranks);
   const [near = known.join(", ")] = typeof rank === "string" ? nearest(rank, known) : [];
   throw new InputError("WRONG_CHOICE", `rankBy cannot be ${describeGiven(rank)}: did you mean ${near}?`, { known });
-}
-
-function tooMany(): never {
-  throw new InputError(
-    "OUT_OF_RANGE",
-    "more arrangements than can be looked through: check the units of energy, voltages and cell, or take a smaller tolerance",
-    {},
-  );
 }

@@ -1,4 +1,5 @@
 import {
+  describeGiven,
   type Energy,
   type EnergyDensity,
   InputError,
@@ -12,9 +13,11 @@ import {
 import { energyDensity } from "../cell/energy-density.js";
 import { readCell } from "../cell/read-cell.js";
 import { specificEnergy } from "../cell/specific-energy.js";
+import { isArray } from "../check/is-array.js";
 import type { AssembledPack, AssembledPart } from "./assemble-pack.js";
 import type { Pack } from "./pack.js";
 import type { PartGroup } from "./pack-part.js";
+import { readPart } from "./read-part.js";
 
 /** One line of a breakdown: the cells, or a part. */
 export interface BreakdownRow {
@@ -132,7 +135,20 @@ function readPack(pack: unknown): Held {
   readNumber("pack.mass.other", mass.other, { unit: "kg" });
   readNumber("pack.volume.cells", volume.cells, { unit: "L", above: 0 });
   if (volume.total !== undefined) readNumber("pack.volume.total", volume.total, { unit: "L", above: 0 });
+  if (held.parts !== undefined) readParts(held.parts);
   return held;
+}
+
+function readParts(parts: unknown): void {
+  if (!isArray(parts)) {
+    throw new InputError("NOT_AN_OBJECT", `pack.parts must be a list: got ${describeGiven(parts)}`, { name: "pack" });
+  }
+  for (const [i, entry] of Array.from(parts).entries()) {
+    const { part, mass, volume } = Object(entry) as { readonly [K in keyof AssembledPart]?: unknown };
+    readPart(`pack.parts[${i}].part`, part);
+    readNumber(`pack.parts[${i}].mass`, mass, { unit: "kg", atLeast: 0 });
+    if (volume !== undefined) readNumber(`pack.parts[${i}].volume`, volume, { unit: "L", atLeast: 0 });
+  }
 }
 
 const isObject = (thing: unknown): boolean => typeof thing === "object" && thing !== null;

@@ -1,26 +1,13 @@
-import {
-  type Energy,
-  InputError,
-  type Length,
-  type Mass,
-  type NumberRule,
-  type Quantity,
-  quantity,
-  readOptions,
-  type Step,
-} from "@tarewatt/units";
+import { type Length, type Mass, type NumberRule, type Quantity, quantity, readOptions } from "@tarewatt/units";
 import { energyOfCells } from "../arrangement/energy-of-cells.js";
 import type { Cell } from "../cell/cell.js";
 import type { CellStanding } from "../cell/footprint.js";
 import { readCell } from "../cell/read-cell.js";
-import { sizesOf } from "../cell/sizes-of.js";
 import { assertWhole } from "../check/assert-whole.js";
 import { massOfCells } from "../composition/masses.js";
-import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
-import { fitting } from "./block.js";
-import { type CellPlace, placesOf } from "./cell-place.js";
-import { patternsOn } from "./patterns.js";
+import type { FilledSpace, SpaceLimit } from "./filled-space.js";
+import { fillingsOf } from "./fillings.js";
 import { readStandings } from "./read-standings.js";
 import { type Inside, type Reserves, readInside, type Space } from "./space.js";
 
@@ -48,51 +35,6 @@ export interface FillSpaceOptions {
   readonly cellsAtMost?: number | undefined;
 }
 
-/** One way to fill the space. */
-export interface SpaceFilling {
-  /** The order of the cells, in words. */
-  readonly pattern: string;
-  /** Which size points up. */
-  readonly standing: CellStanding;
-  /** Layers. */
-  readonly layers: number;
-  /** Cells in each layer. */
-  readonly perLayer: number;
-  /** Cells in all layers. */
-  readonly cellCount: number;
-  /** Volume of the cells over the volume of the space inside the reserves. */
-  readonly filledFraction: number;
-  /** Where each cell is, layer by layer, for drawing to scale. */
-  layout(): readonly CellPlace[];
-}
-
-/** What limits the number of cells. */
-export type SpaceLimit = "space" | "mass" | "count";
-
-/** A space filled with cells. */
-export interface FilledSpace {
-  /** Sizes of the space inside the reserves. */
-  readonly inside: Space;
-  /** Every way that was tried and holds a cell, the one with most cells first; of equals, the plainest. */
-  readonly fillings: readonly SpaceFilling[];
-  /** Cells that the space, the mass and the count allow, in whole strings when the series is known. */
-  readonly cellCount: number;
-  /** Total energy of these cells. */
-  readonly energy: Quantity<Energy>;
-  /** Mass of these cells. */
-  readonly cellsMass: Quantity<Mass>;
-  /** What allows least. */
-  readonly limitedBy: SpaceLimit;
-  /** How many cells each limit allows, before whole strings. */
-  readonly allowed: Readonly<Partial<Record<SpaceLimit, number>>>;
-  /** Cautions about safety, to be printed wherever the result is; the voltage is known only with the cells in series. */
-  readonly cautions: readonly Caution[];
-  /** What is doubtful; empty when nothing is. */
-  readonly warnings: readonly string[];
-  /** How energy and mass came about; empty when no cell fits. */
-  working(): Step[];
-}
-
 const GAP = { unit: "mm", atLeast: 0, atMost: 1e4, optional: true } as const satisfies NumberRule;
 const COUNT = { unit: "1", atLeast: 1, atMost: 1e7, optional: true } as const satisfies NumberRule;
 
@@ -104,9 +46,6 @@ const rules = {
   cellsMassAtMost: { unit: "kg", above: 0, optional: true },
   cellsAtMost: COUNT,
 } as const satisfies Readonly<Record<string, NumberRule>>;
-
-/** More than a vehicle holds: the sizes are a slip of unit. */
-const MOST_CELLS = 200_000;
 
 /**
  * Fills a space with cells: how many fit, in which order, what energy that makes, and whether space, mass or count limits.
@@ -134,7 +73,7 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
   const cell = readCell(options.cell);
   const inside = readInside(options.space, options.reserves);
   for (const [name, value] of Object.entries({ layers: mostLayers, series, cellsAtMost })) assertWhole(name, value);
-  const fillings = fill(cell, inside, { gap, layerGap, mostLayers, standings: readStandings(options.standings) });
+  const fillings = fillingsOf(cell, inside, { gap, layerGap, mostLayers, standings: readStandings(options.standings) });
 
   const space = fillings[0]?.cellCount ?? 0;
   const mass = cellsMassAtMost && Math.floor((cellsMassAtMost / cell.mass.in("kg")) * (1 + 1e-12));
@@ -172,40 +111,6 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
   });
 }
 
-interface Filling {
-  readonly gap: number;
-  readonly layerGap: number;
-  readonly mostLayers: number;
-  readonly standings: readonly CellStanding[];
-}
-
-function fill(cell: Cell, inside: Inside, { gap, layerGap, mostLayers, standings }: Filling): readonly SpaceFilling[] {
-  const { length, width, height } = inside;
-  const sizes = sizesOf(cell);
-  const cellVolume = cell.volume.in("L");
-  const volume = (length * width * height) / 1e6;
-  // Nothing is looped over before it is known to be countable.
-  const smallest = Math.min(sizes.thickness, sizes.width, sizes.height);
-  if (Math.max(length, width) / smallest > MOST_CELLS || volume / cellVolume > MOST_CELLS) tooMany();
-  const fillings = patternsOn({ length, width, gap }, sizes, standings).flatMap(
-    ({ name, standing, up, blocks, perLayer }): SpaceFilling[] => {
-      const layers = Math.min(mostLayers, fitting(height, up, layerGap));
-      const cellCount = layers * perLayer;
-      if (cellCount === 0) return [];
-      if (cellCount > MOST_CELLS) tooMany();
-      return [
-        Object.freeze({
-          ...{ pattern: name, standing, layers, perLayer, cellCount },
-          filledFraction: Math.min(1, (cellCount * cellVolume) / volume),
-          layout: () => placesOf(blocks, { layers, up, pitch: up + layerGap }),
-        }),
-      ];
-    },
-  );
-  // The order of patterns is from plain to odd, and sorting keeps it among equals.
-  return Object.freeze(fillings.sort((a, b) => b.cellCount - a.cellCount));
-}
-
 interface Counts {
   readonly space: number;
   readonly least: number;
@@ -219,12 +124,4 @@ function tooFew(cell: Cell, { length, width, height }: Inside, { space, least, s
     return [`${least} cells do not make one string of ${series} in series: another cell or voltage is needed`];
   }
   return [];
-}
-
-function tooMany(): never {
-  throw new InputError(
-    "OUT_OF_RANGE",
-    `more than ${MOST_CELLS} cells would fit: check the units of space and cell`,
-    {},
-  );
 }
