@@ -60,7 +60,7 @@ export interface PrismaticDesignation extends DesignationLabels {
 export type Designation = CylinderDesignation | PrismaticDesignation;
 
 const SIZE = { unit: "mm", above: 0, atMost: 9999 } as const;
-const SIZE_IF_PRISMATIC = { ...SIZE, optional: true } as const;
+const SIZE_IF_OF_FORM = { unit: "mm", above: 0, atMost: 9999, optional: true } as const;
 const COUNT = { unit: "1", atLeast: 1, atMost: 99_999, optional: true } as const;
 
 /**
@@ -84,7 +84,7 @@ export function writeDesignation(designation: Designation): string {
   readOptions(
     "writeDesignation",
     designation,
-    { height: SIZE, diameter: SIZE_IF_PRISMATIC, thickness: SIZE_IF_PRISMATIC, width: SIZE_IF_PRISMATIC, ...counts },
+    { height: SIZE, diameter: SIZE_IF_OF_FORM, thickness: SIZE_IF_OF_FORM, width: SIZE_IF_OF_FORM, ...counts },
     others,
   );
   const { form, series, parallel } = designation;

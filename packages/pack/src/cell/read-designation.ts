@@ -5,6 +5,7 @@ import {
   type DesignationLabels,
   type NegativeElectrode,
   type PositiveElectrode,
+  positiveElectrodes,
   writeDesignation,
 } from "./designation.js";
 
@@ -14,7 +15,9 @@ export interface DesignationReading {
   readonly designation: Designation;
   /** How the digits were read, in words. */
   readonly how: string;
-  /** The same with slashes, which has this one reading only. */
+  /** What it says, in words. */
+  readonly inWords: string;
+  /** The same with slashes, which has this one reading only; without electrodes in the name, `X` stands for any. */
   readonly written: string;
 }
 
@@ -104,7 +107,21 @@ function reading(sizes: readonly number[], how: string, labels: DesignationLabel
       ? { form: "cylindrical", ...labels, diameter: mm(first), height: mm(second) }
       : { form: "prismatic", ...labels, thickness: mm(first), width: mm(second), height: mm(third) };
   Object.freeze(designation);
-  return Object.freeze({ designation, how, written: writeDesignation(designation) });
+  const inWords = [...electrodes(labels), `${designation.form}, at most ${sizes.join(" × ")} mm`, ...battery(labels)];
+  return Object.freeze({ designation, how, inWords: inWords.join(", "), written: writeDesignation(designation) });
+}
+
+function electrodes({ negativeElectrode, positiveElectrode }: DesignationLabels): string[] {
+  if (negativeElectrode === undefined || positiveElectrode === undefined) return [];
+  const positive = positiveElectrodes[positiveElectrode];
+  return [negativeElectrode === "I" ? "lithium ion" : "lithium metal", `positive electrode based on ${positive}`];
+}
+
+function battery({ series, parallel }: DesignationLabels): string[] {
+  return [
+    ...(series === undefined ? [] : [`${series} in series`]),
+    ...(parallel === undefined ? [] : [`${parallel} in parallel`]),
+  ];
 }
 
 function slashCut(digits: string): Cut[] {

@@ -1,5 +1,7 @@
 import type { Source } from "@tarewatt/units";
 import { frozen } from "../check/frozen.js";
+import type { openCircuitCurves } from "./open-circuit-curves.js";
+import type { electrodeMaterials } from "./theoretical-capacity.js";
 
 /** A range that was published for cells of one era. */
 export interface PublishedRange {
@@ -23,6 +25,10 @@ export interface Chemistry {
   readonly specificEnergy: readonly PublishedRange[];
   /** Energy density of the cell in Wh/L, oldest first. */
   readonly energyDensity: readonly PublishedRange[];
+  /** Which of `openCircuitCurves` belong to it; empty when none was published. */
+  readonly openCircuit: readonly (keyof typeof openCircuitCurves)[];
+  /** Which of `electrodeMaterials` make its positive electrode; empty when none is tabled. */
+  readonly positiveElectrode: readonly (keyof typeof electrodeMaterials)[];
   /** What to keep in mind. */
   readonly note: string;
 }
@@ -39,6 +45,9 @@ const slideToTable: Source = {
 const recalled: Source = { document: "trade knowledge of automotive cells", status: "memory" };
 const early = "cells of about 2015";
 const automotive = "automotive cells of the 2020s";
+// Written out, so that a bundler can drop them: a text put together counts as a side effect.
+const nickelRich = "nickel-rich automotive cells of the 2020s";
+const prismatic = "prismatic automotive cells of the 2020s";
 
 const range = (era: string, low: number, high: number, source: Source): PublishedRange => ({ era, low, high, source });
 
@@ -72,6 +81,8 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(early, 3.7, 3.7, table),
     specificEnergy: [/* @__PURE__ */ range(early, 195, 195, table)],
     energyDensity: [/* @__PURE__ */ range(early, 560, 560, table)],
+    openCircuit: [],
+    positiveElectrode: ["cobaltOxide"],
     note: "Portable cells; not used for traction.",
   },
   LMO: {
@@ -79,6 +90,8 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(early, 3.9, 3.9, table),
     specificEnergy: [/* @__PURE__ */ range(early, 150, 150, table)],
     energyDensity: [/* @__PURE__ */ range(early, 420, 420, table)],
+    openCircuit: [],
+    positiveElectrode: ["manganeseOxide"],
     note: "Early traction cells, often blended with NMC.",
   },
   NMC: {
@@ -86,12 +99,14 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(automotive, 3.6, 3.7, recalled),
     specificEnergy: [
       /* @__PURE__ */ range(early, 174, 205, slideToTable),
-      /* @__PURE__ */ range(`nickel-rich ${automotive}`, 240, 280, recalled),
+      /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
     ],
     energyDensity: [
       /* @__PURE__ */ range(early, 352, 580, slideToTable),
-      /* @__PURE__ */ range(`nickel-rich ${automotive}`, 600, 750, recalled),
+      /* @__PURE__ */ range(nickelRich, 600, 750, recalled),
     ],
+    openCircuit: ["nmc811SiliconGraphite", "nmcPouch", "nickelRich", "nickelRichSecond"],
+    positiveElectrode: ["nmc111", "nmc811"],
     note: "Low ends of about 2015 are a maker's slide on a 94 Ah cell of NMC111; 257 to 280 Wh/kg are quoted for cells of 2020.",
   },
   NCA: {
@@ -99,12 +114,14 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(early, 3.6, 3.6, table),
     specificEnergy: [
       /* @__PURE__ */ range(early, 220, 220, table),
-      /* @__PURE__ */ range(`nickel-rich ${automotive}`, 240, 280, recalled),
+      /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
     ],
     energyDensity: [
       /* @__PURE__ */ range(early, 600, 600, table),
-      /* @__PURE__ */ range(`nickel-rich ${automotive}`, 600, 750, recalled),
+      /* @__PURE__ */ range(nickelRich, 600, 750, recalled),
     ],
+    openCircuit: [],
+    positiveElectrode: [],
     note: "One range is given for NMC and NCA of the 2020s.",
   },
   LFP: {
@@ -112,12 +129,14 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(early, 3.2, 3.2, table),
     specificEnergy: [
       /* @__PURE__ */ range(early, 90, 130, table),
-      /* @__PURE__ */ range(`prismatic ${automotive}`, 160, 190, recalled),
+      /* @__PURE__ */ range(prismatic, 160, 190, recalled),
     ],
     energyDensity: [
       /* @__PURE__ */ range(early, 333, 333, table),
-      /* @__PURE__ */ range(`prismatic ${automotive}`, 350, 430, recalled),
+      /* @__PURE__ */ range(prismatic, 350, 430, recalled),
     ],
+    openCircuit: ["ironPhosphate"],
+    positiveElectrode: ["ironPhosphate"],
     note: "Published cells of the 2020s: 160 Wh/kg and 355 Wh/L, 176 Wh/kg and 376 Wh/L.",
   },
   LMFP: {
@@ -125,6 +144,8 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(automotive, 3.7, 3.9, recalled),
     specificEnergy: [/* @__PURE__ */ range(automotive, 180, 220, recalled)],
     energyDensity: [],
+    openCircuit: [],
+    positiveElectrode: [],
     note: "Low confidence: no published cell was seen.",
   },
   sodiumIon: {
@@ -132,6 +153,8 @@ export const chemistries: {
     nominalVoltage: /* @__PURE__ */ range(automotive, 3, 3.1, recalled),
     specificEnergy: [/* @__PURE__ */ range(automotive, 140, 160, points)],
     energyDensity: [/* @__PURE__ */ range(automotive, 250, 330, points)],
+    openCircuit: [],
+    positiveElectrode: [],
     note: "Quoted are 145 Wh/kg with 330 Wh/L, and about 150 Wh/kg.",
   },
 });

@@ -10,16 +10,14 @@ const source: Source = { document: "open table of a battery company", status: "q
 const REFERENCE = 1.38;
 
 // biome-ignore format: the two lines belong column by column
-const byCharge = {
-  stateOfCharge: [   0, 0.05,  0.1,  0.2,  0.3,  0.4,  0.5,  0.6,  0.7,  0.8,  0.9,    1],
-  milliohm:      [3.74, 2.04, 1.74, 1.41, 1.41, 1.37, 1.38, 1.38, 1.46, 1.37, 1.36, 1.48],
-} as const;
+const stateOfCharge = [   0, 0.05,  0.1,  0.2,  0.3,  0.4,  0.5,  0.6,  0.7,  0.8,  0.9,    1];
+// biome-ignore format: as above
+const chargeMilliohm = [3.74, 2.04, 1.74, 1.41, 1.41, 1.37, 1.38, 1.38, 1.46, 1.37, 1.36, 1.48];
 
 // biome-ignore format: the two lines belong column by column
-const byTemperature = {
-  temperature: [  -25,   -20,  -10,    0,   10,   25,   35,   45,   60],
-  milliohm:    [13.03, 10.83, 6.68, 3.90, 2.38, 1.38, 1.09, 0.92, 0.70],
-} as const;
+const temperature =        [  -25,   -20,  -10,    0,   10,   25,   35,   45,   60];
+// biome-ignore format: as above
+const temperatureMilliohm = [13.03, 10.83, 6.68, 3.90, 2.38, 1.38, 1.09, 0.92, 0.70];
 
 /**
  * Resistance of one cell against its state of charge, at 25 °C, as a multiple of that at half charge (1.38 mΩ).
@@ -33,8 +31,8 @@ const byTemperature = {
 export const resistanceAgainstCharge: ResistanceCurve = /* @__PURE__ */ frozen({
   name,
   source,
-  stateOfCharge: byCharge.stateOfCharge,
-  factor: /* @__PURE__ */ byCharge.milliohm.map((resistance) => resistance / REFERENCE),
+  stateOfCharge,
+  factor: /* @__PURE__ */ chargeMilliohm.map((resistance) => resistance / REFERENCE),
 });
 
 /**
@@ -48,6 +46,6 @@ export const resistanceAgainstCharge: ResistanceCurve = /* @__PURE__ */ frozen({
 export const resistanceAgainstTemperature: ResistanceAgainstTemperature = /* @__PURE__ */ frozen({
   name,
   source,
-  temperature: byTemperature.temperature,
-  factor: /* @__PURE__ */ byTemperature.milliohm.map((resistance) => resistance / REFERENCE),
+  temperature,
+  factor: /* @__PURE__ */ temperatureMilliohm.map((resistance) => resistance / REFERENCE),
 });

@@ -3,7 +3,13 @@ import { readText } from "../check/read-text.js";
 import type { PackPart, PartGroup } from "./pack-part.js";
 
 const groups: readonly PartGroup[] = [
-  ...(["holders", "cooling", "conductors", "electronics", "fire barrier", "housing", "other"] as const),
+  "holders",
+  "cooling",
+  "conductors",
+  "electronics",
+  "fire barrier",
+  "housing",
+  "other",
 ];
 
 /** @internal Reads what a part is for. */

@@ -66,6 +66,14 @@ describe("designation of a cell", () => {
     expect(readDesignation(text)).toMatchObject({ all: [{}], warnings: [] });
   });
 
+  it("says in words what it says", () => {
+    expect(readDesignation("2IFpR26/65-3").likely.inWords).toBe(
+      "lithium ion, positive electrode based on iron phosphate, cylindrical, at most 26 × 65 mm, 2 in series, 3 in parallel",
+    );
+    expect(readDesignation("ICPt73448").likely.inWords).toContain("prismatic, at most 0.7 × 34 × 48 mm");
+    expect(readDesignation("4680").likely.inWords).toBe("cylindrical, at most 46 × 80 mm");
+  });
+
   it("rounds sizes up when it is written, and writes tenths below 1 mm", () => {
     const nickel = { negativeElectrode: "I", positiveElectrode: "N" } as const;
     const cylinder = (diameter: number, height: number) =>
