@@ -1,5 +1,5 @@
 /** Arrangements of a pack and layouts of its cells, against the time that somebody at a screen does not notice. */
-import { cylindricalCell, findArrangements } from "@tarewatt/pack";
+import { cylindricalCell, fillSpace, findArrangements } from "@tarewatt/pack";
 import { q, quantity } from "@tarewatt/units";
 import { type BenchRow, race, type Timed } from "./race.js";
 
@@ -32,6 +32,22 @@ function allArrangements(): BenchRow {
   return race("all arrangements of 120 kWh of 10 Wh cells", 1, ours, [limit(5)]);
 }
 
+/** Every order of the same cells on a floor of 1.8 m × 1.3 m, about 7 000 of them, with the place of each. */
+function filledFloor(): BenchRow {
+  const ours = {
+    name: "tarewatt",
+    work: (times: number): number => {
+      let sum = 0;
+      for (let i = 0; i < times; i++) {
+        const space = { length: quantity(1800 + (i % 7), "mm"), width: q("1.3 m"), height: q("80 mm") };
+        sum += fillSpace({ cell, space, gap: q("1 mm") }).fillings[0]?.layout().length ?? Number.NaN;
+      }
+      return sum;
+    },
+  };
+  return race("a floor filled with some 7 000 cells", 1, ours, [limit(5)]);
+}
+
 export function run(): readonly BenchRow[] {
-  return [allArrangements()];
+  return [allArrangements(), filledFloor()];
 }

@@ -216,6 +216,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "pack.compareCells": () => [
     { cell: { ...cell }, reference: { ...cell }, cellsMass: q("400 kg"), packMass: q("550 kg"), vehicleMass: q("2 t") },
   ],
+  "pack.compareWithChemistry": () => [{ cell: { ...cell }, chemistry: "NMC" }],
   "pack.openCircuitCurve": () => [{ ...curve, voltage: [3, 3.7, 4.2] }],
   "pack.meanOpenCircuitVoltage": () => [{ ...curve, voltage: [3, 3.7, 4.2] }],
   "pack.resistanceCurve": () => [{ ...curve, factor: [2.5, 1, 1.1] }],

@@ -72,6 +72,11 @@ export { prismaticCell } from "./cell/prismatic-cell.js";
 export { type DesignationReading, type DesignationReadings, readDesignation } from "./cell/read-designation.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
 export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
+export {
+  type ChemistryFinding,
+  type CompareWithChemistryOptions,
+  compareWithChemistry,
+} from "./chemistry/compare-with-chemistry.js";
 export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
 export { meanOpenCircuitVoltage } from "./chemistry/mean-open-circuit-voltage.js";
 export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";

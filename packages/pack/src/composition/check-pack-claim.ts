@@ -1,11 +1,9 @@
 import {
-  describeGiven,
   type ElectricCharge,
   type Energy,
   InputError,
   type Mass,
   type NumberRule,
-  nearest,
   type Quantity,
   quantity,
   type Ratio,
@@ -16,7 +14,8 @@ import {
 } from "@tarewatt/units";
 import { cellEnergy } from "../cell/cell-energy.js";
 import { specificEnergy } from "../cell/specific-energy.js";
-import { type Chemistry, type ChemistryName, chemistries } from "../chemistry/chemistries.js";
+import type { Chemistry, ChemistryName } from "../chemistry/chemistries.js";
+import { readChemistry } from "../chemistry/read-chemistry.js";
 import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type Construction, readConstruction } from "./construction.js";
@@ -107,7 +106,7 @@ const APART = 0.03;
 export function checkPackClaim(options: PackClaimOptions): PackClaim {
   const numbers = readOptions("checkPackClaim", options, rules, ["construction", "chemistry?"]);
   const { inWords, mass: prior } = readConstruction(options.construction);
-  const chemistry = readChemistry(options.chemistry);
+  const chemistry = options.chemistry === undefined ? undefined : readChemistry(options.chemistry);
   const { packMass } = options;
   const energy = quantity(numbers.energy / (numbers.usableFraction ?? 1), "kWh");
   const implied = (cellMassFraction: number) => ({ energy, packMass, cellMassFraction });
@@ -209,12 +208,4 @@ function chargeTimesVoltage(
   return [
     `the total energy, ${total}, is ${percent} % ${share > 0 ? "above" : "below"} capacity × nominal voltage, ${product}${hint}`,
   ];
-}
-
-function readChemistry(name: unknown): Chemistry | undefined {
-  if (name === undefined) return undefined;
-  if (typeof name === "string" && Object.hasOwn(chemistries, name)) return chemistries[name as ChemistryName];
-  const known = Object.keys(chemistries);
-  const [near = known.join(", ")] = typeof name === "string" ? nearest(name, known) : [];
-  throw new InputError("WRONG_CHOICE", `chemistry cannot be ${describeGiven(name)}: did you mean ${near}?`, { known });
 }
