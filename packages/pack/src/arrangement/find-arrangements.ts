@@ -99,14 +99,15 @@ export function findArrangements(options: FindArrangementsOptions): Arrangements
   const mostInSeries = Math.floor((highest / most) * (1 + TRIFLE));
   const from = energy * (1 - energyTolerance) * (1 - TRIFLE);
   const to = energy * (1 + energyTolerance) * (1 + TRIFLE);
-  if (mostInSeries - fewestInSeries > MOST || (to / each) * Math.log(Math.max(2, mostInSeries)) * 2 > 1e8) tooMany();
+  if (mostInSeries - fewestInSeries > MOST) tooMany();
 
   const found: WholeArrangement[] = [];
   for (let series = fewestInSeries; series <= mostInSeries; series++) {
     const firstParallel = Math.max(1, Math.ceil(from / (series * each)));
     const lastParallel = Math.floor(to / (series * each));
     if (lastParallel < firstParallel) continue;
-    if (found.length + lastParallel - firstParallel > MOST) tooMany();
+    const countable = Number.isSafeInteger(series * lastParallel);
+    if (!countable || found.length + lastParallel - firstParallel > MOST) tooMany();
     const arrange = arrangedWith(cell, series);
     for (let parallel = firstParallel; parallel <= lastParallel; parallel++) {
       found.push(arrange(parallel, options.energy));

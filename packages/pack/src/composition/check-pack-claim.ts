@@ -41,11 +41,11 @@ export interface PackClaimOptions {
   readonly nominalVoltage?: Quantity<Voltage> | undefined;
 }
 
-/** Whether an announced pack can be made of the cells that are published. */
+/** Where the cells, or the cell mass fraction, that an announced pack needs lie beside the published ones. */
 export type PackClaimVerdict =
   | "plausible"
-  | "needs better cells than published"
-  | "needs less than published"
+  | "beyond what is published"
+  | "short of what is published"
   | "nothing to compare with";
 
 /** An announced pack, turned round. */
@@ -101,7 +101,7 @@ const APART = 0.03;
  *   `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `MISSING_OPTION`, `UNKNOWN_OPTION`
  * @example
  * const claim = { packMass: q("400 kg"), energy: q("90 kWh"), construction: "cellToPack", chemistry: "LFP" } as const;
- * checkPackClaim(claim).verdict; // "needs better cells than published"
+ * checkPackClaim(claim).verdict; // "beyond what is published"
  */
 export function checkPackClaim(options: PackClaimOptions): PackClaim {
   const numbers = readOptions("checkPackClaim", options, rules, ["construction", "chemistry?"]);
@@ -166,9 +166,9 @@ function fromChemistry(
   const most = Math.max(...chemistry.specificEnergy.map((range) => range.high));
   const verdict =
     low.in("Wh/kg") > most
-      ? "needs better cells than published"
+      ? "beyond what is published"
       : high.in("Wh/kg") < least
-        ? "needs less than published"
+        ? "short of what is published"
         : "plausible";
   return {
     verdict,
@@ -182,7 +182,7 @@ function fromFraction(
   inWords: string,
 ): Judged {
   const verdict =
-    fraction > high ? "needs better cells than published" : fraction < low ? "needs less than published" : "plausible";
+    fraction > high ? "beyond what is published" : fraction < low ? "short of what is published" : "plausible";
   const shown = Number(fraction.toPrecision(3));
   const published = `published for ${inWords} are ${low} to ${high}`;
   return {

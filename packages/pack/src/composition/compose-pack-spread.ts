@@ -29,7 +29,7 @@ export interface PackSpread {
   readonly likely: Pack;
   /** With the lowest published cell fractions. */
   readonly heaviest: Pack;
-  /** Where the fractions are from: of mass, of volume. */
+  /** Where the fractions are from: of mass, then of volume; of a widened low end, too. */
   readonly sources: readonly Source[];
   /** What to keep in mind about the fractions. */
   readonly notes: readonly string[];
@@ -74,7 +74,9 @@ export function composePackSpread(options: ComposePackSpreadOptions): PackSpread
     lightest: pack("high"),
     likely: pack("likely"),
     heaviest: pack("low"),
-    sources: Object.freeze([mass.source, mass.likelySource, volume.source, volume.likelySource]),
+    sources: Object.freeze(
+      [mass, volume].flatMap(({ source, lowSource, likelySource }) => [source, lowSource ?? [], likelySource].flat()),
+    ),
     notes: Object.freeze([mass.note, volume.note]),
   });
 }

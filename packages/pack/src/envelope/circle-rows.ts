@@ -1,4 +1,4 @@
-import { type Block, countOf, type Floor, fitting } from "./block.js";
+import { type Block, countOf, evenRows, type Floor, fitting } from "./block.js";
 
 /** Beyond this distance in the row, in diameters, rows two apart would touch: √3, the hexagonal order turned by a quarter. */
 // Written out, so that a bundler can drop it: a call of Math.sqrt counts as a side effect.
@@ -11,6 +11,7 @@ export function hexagonalRows({ length, width, gap }: Floor, diameter: number): 
   const pitch = diameter + gap;
   const first = fitting(length, diameter, gap);
   const second = fitting(length - pitch / 2, diameter, gap);
+  if (second === 0) return [evenRows({ length, width, gap }, diameter, diameter)];
   return movedRows({ width, gap }, diameter, pitch, first, second);
 }
 
@@ -44,18 +45,11 @@ function movedRows(
   second: number,
 ): Block[] {
   const pitch = diameter + gap;
-  const between = second === 0 ? pitch : Math.sqrt(pitch ** 2 - distance ** 2 / 4);
+  const between = Math.sqrt(pitch ** 2 - distance ** 2 / 4);
   const rows = fitting(width, diameter, between - diameter);
   const shape = { pitchX: distance, pitchY: 2 * between, sizeX: diameter, sizeY: diameter };
   return [
-    {
-      x: 0,
-      y: 0,
-      countX: first,
-      countY: second === 0 ? rows : Math.ceil(rows / 2),
-      ...shape,
-      ...(second === 0 && { pitchY: pitch }),
-    },
+    { x: 0, y: 0, countX: first, countY: Math.ceil(rows / 2), ...shape },
     { x: distance / 2, y: between, countX: second, countY: Math.floor(rows / 2), ...shape },
   ];
 }

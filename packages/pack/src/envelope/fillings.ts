@@ -29,9 +29,8 @@ export function fillingsOf(
   const sizes = sizesOf(cell);
   const cellVolume = cell.volume.in("L");
   const volume = (length * width * height) / 1e6;
-  // Nothing is looped over before it is known to be countable.
-  const smallest = Math.min(sizes.thickness, sizes.width, sizes.height);
-  if (Math.max(length, width) / smallest > MOST_CELLS || volume / cellVolume > MOST_CELLS) tooMany();
+  // Rows are looped over, so they must be countable.
+  if (Math.max(length, width) / Math.min(sizes.thickness, sizes.width, sizes.height) > MOST_CELLS) tooMany();
   const fillings = patternsOn({ length, width, gap }, sizes, standings).flatMap(
     ({ name, standing, up, blocks, perLayer }): SpaceFilling[] => {
       const layers = Math.min(mostLayers, fitting(height, up, layerGap));

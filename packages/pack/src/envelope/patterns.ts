@@ -45,15 +45,13 @@ function boxes(floor: Floor, { thickness, width, height }: CellSizes, standing: 
   const pattern = (order: string, blocks: readonly Block[]): Pattern => ({
     ...{ name: `${standing}, ${order}`, standing, up, blocks, perLayer: countOf(blocks) },
   });
-  const mixed = [twoWays(floor, a, b), twoWays(floor, b, a)];
-  const mixedAcross = mixed.map((_, i) =>
-    turned(i === 0 ? twoWays(across(floor), a, b) : twoWays(across(floor), b, a)),
-  );
+  const columns = [twoWays(floor, a, b), twoWays(floor, b, a)];
+  const rows = [twoWays(across(floor), a, b), twoWays(across(floor), b, a)];
   return [
     pattern(`${nameA} along the length`, [evenRows(floor, a, b)]),
     pattern(`${nameB} along the length`, [evenRows(floor, b, a)]),
-    pattern("turned behind some columns", most(mixed)),
-    pattern("turned beside some rows", most(mixedAcross)),
+    pattern("turned behind some columns", most(columns)),
+    pattern("turned beside some rows", turned(most(rows))),
   ];
 }
 

@@ -288,6 +288,13 @@ describe("what limits a filled space", () => {
     expect(short.working()).toEqual([]);
   });
 
+  it("may leave most of a high space empty", () => {
+    const hall = { length: q("3 m"), width: q("2 m"), height: q("20 m") };
+    const { cellCount, fillings } = fillSpace({ ...base, space: hall });
+    expect(cellCount).toBeGreaterThan(3000);
+    expect(fillings[0]?.layers).toBe(1);
+  });
+
   it("counts energy and mass of the cells that are there", () => {
     const { energy, cellsMass, cellCount, working } = filled;
     expect(energy.in("kWh")).toBeCloseTo((cellCount * 85.5625) / 1000, 9);
