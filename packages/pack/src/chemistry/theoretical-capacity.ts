@@ -76,7 +76,24 @@ const remembered: Source = { document: "public tables of electrode materials", s
  * electrodeMaterials.ironPhosphate.published; // 170
  */
 // biome-ignore format: one material a line
-export const electrodeMaterials = /* @__PURE__ */ frozen({
+export const electrodeMaterials: {
+  /** Lithium iron phosphate. */
+  readonly ironPhosphate: ElectrodeMaterial;
+  /** Lithium cobalt oxide. */
+  readonly cobaltOxide: ElectrodeMaterial;
+  /** Nickel, manganese and cobalt in equal parts. */
+  readonly nmc111: ElectrodeMaterial;
+  /** Eight parts of nickel to one of manganese and one of cobalt. */
+  readonly nmc811: ElectrodeMaterial;
+  /** Lithium manganese oxide, a spinel. */
+  readonly manganeseOxide: ElectrodeMaterial;
+  /** Graphite. */
+  readonly graphite: ElectrodeMaterial;
+  /** Silicon. */
+  readonly silicon: ElectrodeMaterial;
+  /** Lithium titanate. */
+  readonly titanate: ElectrodeMaterial;
+} = /* @__PURE__ */ frozen({
   ironPhosphate: { formula: "LiFePO4", electrode: "positive", massOfMole: 157.757, charges: 1, published: 170, attainable: 160, source: table },
   cobaltOxide: { formula: "LiCoO2", electrode: "positive", massOfMole: 97.873, charges: 1, published: 274, attainable: 145, source: table },
   nmc111: { formula: "LiNi1/3Mn1/3Co1/3O2", electrode: "positive", massOfMole: 96.46, charges: 1, published: 278, attainable: 150, source: table },
@@ -85,4 +102,4 @@ export const electrodeMaterials = /* @__PURE__ */ frozen({
   graphite: { formula: "C6", electrode: "negative", massOfMole: 72.066, charges: 1, published: 372, attainable: 350, source: table },
   silicon: { formula: "Si (to Li15Si4)", electrode: "negative", massOfMole: 28.085, charges: 3.75, published: 3579, source: table },
   titanate: { formula: "Li4Ti5O12", electrode: "negative", massOfMole: 459.09, charges: 3, published: 175, attainable: 170, source: table },
-} as const satisfies Readonly<Record<string, ElectrodeMaterial>>);
+});

@@ -26,6 +26,7 @@ import type { PackPart } from "./pack-part.js";
 import { massOfParts, massWithParts } from "./part-masses.js";
 import { readPart } from "./read-part.js";
 import { statedFigures } from "./stated-figures.js";
+import { unknownMaximum } from "./unknown-maximum.js";
 import { usableEnergy } from "./usable-energy.js";
 import { volumeOfCells } from "./volumes.js";
 
@@ -149,6 +150,7 @@ export function assemblePack(options: AssemblePackOptions): AssembledPack {
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
     warnings: Object.freeze([
       ...cell.warnings,
+      ...unknownMaximum(arrangement),
       ...statedFigures({ cellMassFraction, cells, mass, total, stated: options }),
     ]),
     working: () => [

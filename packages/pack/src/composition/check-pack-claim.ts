@@ -20,6 +20,7 @@ import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type Construction, readConstruction } from "./construction.js";
 import { impliedCellMassFraction, impliedCellSpecificEnergy } from "./implied-cell.js";
+import { unknownMaximum } from "./unknown-maximum.js";
 
 /** Options of {@link checkPackClaim}. */
 export interface PackClaimOptions {
@@ -133,6 +134,7 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
     cellMassFraction === undefined
       ? fromChemistry(packSpecificEnergy, needed, chemistry, `${inWords}, fraction ${prior.low} to ${prior.high}`)
       : fromFraction(cellMassFraction, prior, inWords);
+  const fullVoltage = options.nominalVoltage ? unknownMaximum({ nominalVoltage: options.nominalVoltage }) : [];
   const caution = options.nominalVoltage && highVoltageCaution(options.nominalVoltage);
 
   return Object.freeze({
@@ -141,7 +143,7 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
     ...(cellMassFraction !== undefined && { cellMassFraction }),
     ...judged,
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
-    warnings: Object.freeze(chargeTimesVoltage(options, energy)),
+    warnings: Object.freeze([...chargeTimesVoltage(options, energy), ...fullVoltage]),
     working: () => [
       specificEnergy.explain(ofPack),
       ...(forFraction

@@ -17,10 +17,18 @@ const handbook: Source = { document: "handbook values near 20 °C", status: "mem
  * @example
  * packMaterials.aluminium.density; // 2700
  */
-export const packMaterials = /* @__PURE__ */ frozen({
+export const packMaterials: {
+  /** Aluminium and its wrought alloys. */
+  readonly aluminium: PackMaterial;
+  /** Steel. */
+  readonly steel: PackMaterial;
+  /** Copper. */
+  readonly copper: PackMaterial;
+  /** Half water, half ethylene glycol by volume. */
+  readonly waterGlycol: PackMaterial;
+} = /* @__PURE__ */ frozen({
   aluminium: { density: 2700, source: handbook },
   steel: { density: 7850, source: handbook },
   copper: { density: 8960, source: handbook },
-  /** Half water, half ethylene glycol by volume. */
   waterGlycol: { density: 1070, source: handbook },
-} as const satisfies Readonly<Record<string, PackMaterial>>);
+});

@@ -5,6 +5,7 @@ import type { CellStanding } from "../cell/footprint.js";
 import { readCell } from "../cell/read-cell.js";
 import { assertWhole } from "../check/assert-whole.js";
 import { massOfCells } from "../composition/masses.js";
+import { unknownMaximum } from "../composition/unknown-maximum.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import type { FilledSpace, SpaceLimit } from "./filled-space.js";
 import { fillingsOf } from "./fillings.js";
@@ -85,8 +86,8 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
   const least = Math.min(...Object.values(allowed));
   const limitedBy = (Object.keys(allowed) as SpaceLimit[]).find((limit) => allowed[limit] === least) ?? "space";
   const cellCount = series === undefined ? least : series * Math.floor(least / series);
-  const highest = series === undefined ? undefined : (cell.maximumVoltage ?? cell.nominalVoltage).times(series);
-  const caution = highest && highVoltageCaution(highest);
+  const voltages = series === undefined ? undefined : voltagesOf(cell, series);
+  const caution = voltages && highVoltageCaution(voltages.maximumVoltage ?? voltages.nominalVoltage);
 
   return Object.freeze({
     inside: Object.freeze({
@@ -100,7 +101,11 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
     limitedBy,
     allowed: Object.freeze(allowed),
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
-    warnings: Object.freeze([...cell.warnings, ...tooFew(cell, inside, { space, least, series })]),
+    warnings: Object.freeze([
+      ...cell.warnings,
+      ...(voltages ? unknownMaximum(voltages) : []),
+      ...tooFew(cell, inside, { space, least, series }),
+    ]),
     working: () =>
       cellCount === 0
         ? []
@@ -109,6 +114,13 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
             massOfCells.explain({ cellCount, cellMass: cell.mass }),
           ],
   });
+}
+
+function voltagesOf({ nominalVoltage, maximumVoltage }: Cell, series: number) {
+  return {
+    nominalVoltage: nominalVoltage.times(series),
+    ...(maximumVoltage && { maximumVoltage: maximumVoltage.times(series) }),
+  };
 }
 
 interface Counts {

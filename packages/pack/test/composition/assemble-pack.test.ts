@@ -116,6 +116,13 @@ describe("a pack put together from its parts", () => {
     expect(assemblePack({ ...good, series: 15 }).cautions).toHaveLength(1);
   });
 
+  it("says that a pack may exceed 60 V when full, where only its nominal voltage is known", () => {
+    const short = { ...good, cell: prismaticCell(box), series: 15 };
+    expect(assemblePack(short).cautions).toEqual([]);
+    expect(assemblePack(short).warnings.join()).toContain("54.75 V may exceed 60 V");
+    expect(assemblePack({ ...short, series: 10 }).warnings).toEqual([]);
+  });
+
   it("refuses a stated mass below that of its cells, and an outer volume below that of its contents, naming both", () => {
     const light = thrown(() => assemblePack({ ...good, statedMass: q("380 kg") }));
     expect(light.code).toBe("INCONSISTENT");

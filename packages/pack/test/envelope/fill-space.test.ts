@@ -282,6 +282,8 @@ describe("what limits a filled space", () => {
     expect(strings.cellCount).toBe(192);
     expect(strings.cautions.map(({ code }) => code)).toEqual(["HIGH_VOLTAGE"]);
     expect(filled.cautions).toEqual([]);
+    // 14 cells of 3.7 V are 51.8 V; full, nobody said.
+    expect(fillSpace({ ...base, series: 14 }).warnings.join()).toContain("may exceed 60 V");
     const short = fillSpace({ ...base, cellsAtMost: 90, series: 96 });
     expect(short.cellCount).toBe(0);
     expect(short.warnings.join()).toContain("do not make one string of 96");
