@@ -1,5 +1,5 @@
 import { baseMass, model } from "@tarewatt/estimate";
-import { prismaticCell } from "@tarewatt/pack";
+import { assemblePack, prismaticCell, weighedPart } from "@tarewatt/pack";
 import { lineFigure, table } from "@tarewatt/report";
 import {
   certifiedRoadLoad,
@@ -21,6 +21,7 @@ const cylinderOptions = {
   ...{ diameter: q("46 mm"), height: q("80 mm"), mass: q("355 g"), capacity: q("24 Ah"), nominalVoltage: q("3.6 V") },
 };
 const cell = prismaticCell(cellOptions);
+const lid = { name: "lid", group: "housing", mass: q("9 kg"), volume: q("3 L"), counted: "once" } as const;
 const packOptions = {
   ...{ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.7, usableFraction: 0.93 },
   ...{ cellVolumeFraction: 0.5, construction: "invented" },
@@ -75,6 +76,7 @@ const figureOptions = {
 };
 
 const source = { document: "arithmetic", section: "1", status: "definition" } as const;
+const curve = { name: "own", source: { ...source }, stateOfCharge: [0, 0.5, 1] };
 const kineticEnergy = {
   name: "kinetic energy",
   inputs: {
@@ -205,6 +207,68 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   ],
   "pack.composePack": () => [{ ...packOptions, cell: { ...cell } }],
   "pack.highVoltageCaution": () => [q("400 V")],
+  "pack.readDesignation": () => ["INR18650"],
+  "pack.writeDesignation": () => [
+    {
+      ...{ form: "cylindrical", negativeElectrode: "I", positiveElectrode: "N", series: 2, parallel: 3 },
+      ...{ diameter: q("18.3 mm"), height: q("65 mm") },
+    },
+  ],
+  "pack.cellFootprints": () => [{ ...cell }],
+  "pack.compareCells": () => [
+    { cell: { ...cell }, reference: { ...cell }, cellsMass: q("400 kg"), packMass: q("550 kg"), vehicleMass: q("2 t") },
+  ],
+  "pack.compareWithChemistry": () => [{ cell: { ...cell }, chemistry: "NMC" }],
+  "pack.openCircuitCurve": () => [{ ...curve, voltage: [3, 3.7, 4.2] }],
+  "pack.meanOpenCircuitVoltage": () => [{ ...curve, voltage: [3, 3.7, 4.2] }],
+  "pack.resistanceCurve": () => [{ ...curve, factor: [2.5, 1, 1.1] }],
+  "pack.resistanceTable": () => [
+    { name: "own", source: { ...source }, temperature: [-10, 25, 45], factor: [4, 1, 0.7] },
+  ],
+  "pack.findArrangements": () => [
+    {
+      ...{ cell: { ...cell, minimumVoltage: q("2.8 V") }, energy: q("98 kWh"), energyTolerance: 0.1 },
+      ...{ chargedAtMost: q("420 V"), dischargedAtLeast: q("250 V"), rankBy: "fewest cells" },
+    },
+  ],
+  "pack.sheetPart": () => [
+    { name: "tray", group: "housing", area: q("2 m²"), thickness: q("3 mm"), density: q("2700 kg/m³") },
+  ],
+  "pack.fillPart": () => [{ name: "coolant", group: "cooling", volume: q("5 L"), density: q("1070 kg/m³") }],
+  "pack.weighedPart": () => [{ ...lid }],
+  "pack.assemblePack": () => [
+    {
+      ...{ cell: { ...cell }, series: 96, parallel: 2, parts: [{ ...weighedPart(lid) }], usableFraction: 0.9 },
+      ...{ outerVolume: q("300 L"), statedMass: q("450 kg"), statedEnergy: q("98 kWh"), construction: "invented" },
+    },
+  ],
+  "pack.packBreakdown": () => {
+    const pack = assemblePack({ cell, series: 96, parallel: 2, parts: [weighedPart(lid)], outerVolume: q("300 L") });
+    return [{ ...pack, mass: { ...pack.mass }, volume: { ...pack.volume }, energy: { ...pack.energy } }];
+  },
+  "pack.composePackSpread": () => [
+    {
+      ...{ cell: { ...cell }, energy: q("98 kWh"), nominalVoltage: q("350 V"), construction: "cellToPack" },
+      ...{ usableFraction: 0.9, rounding: "nearest" },
+    },
+  ],
+  "pack.checkPackClaim": () => [
+    {
+      ...{ packMass: q("400 kg"), energy: q("65 kWh"), usableFraction: 0.93, construction: "cellToPack" },
+      ...{ chemistry: "NMC", capacity: q("200 Ah"), nominalVoltage: q("350 V") },
+    },
+  ],
+  "pack.structuralCredit": () => [
+    { replaced: [{ name: "floor", mass: q("20 kg") }], leftOutOfBase: ["seats"], packHeavierBy: q("5 kg") },
+  ],
+  "pack.fillSpace": () => [
+    {
+      ...{ cell: { ...cell }, gap: q("1 mm"), layers: 2, layerGap: q("5 mm"), standings: ["height up"], series: 12 },
+      space: { length: q("0.9 m"), width: q("0.6 m"), height: q("150 mm") },
+      reserves: { eachSide: q("50 mm"), eachEnd: q("20 mm"), below: q("10 mm"), above: q("10 mm") },
+      ...{ cellsMassAtMost: q("300 kg"), cellsAtMost: 100 },
+    },
+  ],
 
   "estimate.model": () => [modelOptions],
   "estimate.propagate": () => [{ model: { ...moving }, evidence, draws: 100, seed: 1 }],

@@ -10,6 +10,7 @@ export {
   arrangePack,
   type Rounding,
 } from "./arrangement/arrange-pack.js";
+export type { WholeArrangement } from "./arrangement/arranged.js";
 export { type CapacityInParallelInputs, capacityInParallel } from "./arrangement/capacity-in-parallel.js";
 export { type CellCountInputs, cellCount } from "./arrangement/cell-count.js";
 export {
@@ -19,6 +20,15 @@ export {
 } from "./arrangement/cells-in-parallel.js";
 export { type CellsInSeriesInputs, cellsInSeries } from "./arrangement/cells-in-series.js";
 export { type EnergyOfCellsInputs, energyOfCells } from "./arrangement/energy-of-cells.js";
+export {
+  type ArrangementRank,
+  type ArrangementsFound,
+  type FindArrangementsOptions,
+  findArrangements,
+} from "./arrangement/find-arrangements.js";
+export type { EqualModules } from "./arrangement/modules.js";
+export type { ArrangementMiss } from "./arrangement/near-misses.js";
+export { type VoltageClass, type VoltageClassName, voltageClasses } from "./arrangement/voltage-class.js";
 export { type VoltageInSeriesInputs, voltageInSeries } from "./arrangement/voltage-in-series.js";
 export { type BoxVolumeInputs, boxVolume } from "./cell/box-volume.js";
 export type {
@@ -32,15 +42,87 @@ export type {
 } from "./cell/cell.js";
 export { type CellEnergyInputs, cellEnergy } from "./cell/cell-energy.js";
 export type { BoxCellOptions, CellOptions, CylindricalCellOptions } from "./cell/cell-options.js";
+export {
+  type CellDifference,
+  type CompareCellsOptions,
+  type ComparisonLevel,
+  compareCells,
+} from "./cell/compare-cells.js";
 export { type CylinderVolumeInputs, cylinderVolume } from "./cell/cylinder-volume.js";
 export { cylindricalCell } from "./cell/cylindrical-cell.js";
+export {
+  type CylinderDesignation,
+  type Designation,
+  type DesignationLabels,
+  type NegativeElectrode,
+  type PositiveElectrode,
+  type PrismaticDesignation,
+  writeDesignation,
+} from "./cell/designation.js";
 export { type EnergyDensityInputs, energyDensity } from "./cell/energy-density.js";
+export {
+  type CellFootprint,
+  type CellStanding,
+  cellFootprints,
+  type EnergyPerAreaInputs,
+  energyPerArea,
+} from "./cell/footprint.js";
 export { pouchCell } from "./cell/pouch-cell.js";
 export { prismaticCell } from "./cell/prismatic-cell.js";
+export { type DesignationReading, type DesignationReadings, readDesignation } from "./cell/read-designation.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
+export {
+  type ChemistryFinding,
+  type CompareWithChemistryOptions,
+  compareWithChemistry,
+} from "./chemistry/compare-with-chemistry.js";
+export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
+export { meanOpenCircuitVoltage } from "./chemistry/mean-open-circuit-voltage.js";
+export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
+export { openCircuitCurve, resistanceCurve, resistanceTable } from "./chemistry/own-curve.js";
+export { type PublishedCell, publishedCells } from "./chemistry/published-cells.js";
+export { resistanceAgainstCharge, resistanceAgainstTemperature } from "./chemistry/resistance-curves.js";
+export {
+  type ElectrodeMaterial,
+  electrodeMaterials,
+  type TheoreticalCapacityInputs,
+  theoreticalCapacity,
+} from "./chemistry/theoretical-capacity.js";
+export {
+  type AssembledPack,
+  type AssembledPart,
+  type AssemblePackOptions,
+  assemblePack,
+} from "./composition/assemble-pack.js";
+export {
+  type CellMassFractionOfInputs,
+  type CellVolumeFractionOfInputs,
+  cellMassFractionOf,
+  cellVolumeFractionOf,
+} from "./composition/cell-fractions.js";
 export { cellMassFractionPrior } from "./composition/cell-mass-fraction-prior.js";
+export { cellVolumeFractionPrior } from "./composition/cell-volume-fraction-prior.js";
+export {
+  checkPackClaim,
+  type PackClaim,
+  type PackClaimOptions,
+  type PackClaimVerdict,
+} from "./composition/check-pack-claim.js";
 export { composePack, type PackOptions } from "./composition/compose-pack.js";
+export {
+  type ComposePackSpreadOptions,
+  composePackSpread,
+  type PackSpread,
+} from "./composition/compose-pack-spread.js";
+export type { Construction } from "./composition/construction.js";
 export type { FractionPoint, FractionPrior } from "./composition/fraction-prior.js";
+export {
+  type ImpliedCellMassFractionInputs,
+  type ImpliedCellSpecificEnergyInputs,
+  impliedCellMassFraction,
+  impliedCellSpecificEnergy,
+} from "./composition/implied-cell.js";
 export {
   type MassBesideCellsInputs,
   type MassOfCellsInputs,
@@ -57,8 +139,42 @@ export type {
   PackVolume,
   PackWithUsableEnergy,
 } from "./composition/pack.js";
+export {
+  type BreakdownRow,
+  type LevelFigures,
+  type PackBreakdown,
+  packBreakdown,
+} from "./composition/pack-breakdown.js";
 export { type PackMassOfInputs, packMassOf } from "./composition/pack-mass-of.js";
+export { type PackMaterial, packMaterials } from "./composition/pack-materials.js";
+export {
+  type FillPartOptions,
+  fillPart,
+  type PackPart,
+  type PartGroup,
+  type PartLabels,
+  type SheetPartOptions,
+  sheetPart,
+  type WeighedPartOptions,
+  weighedPart,
+} from "./composition/pack-part.js";
+export {
+  type MassOfFillInputs,
+  type MassOfPartsInputs,
+  type MassOfSheetInputs,
+  type MassWithPartsInputs,
+  massOfFill,
+  massOfParts,
+  massOfSheet,
+  massWithParts,
+} from "./composition/part-masses.js";
 export { type PublishedPack, publishedPacks } from "./composition/published-packs.js";
+export {
+  type ReplacedBodyPart,
+  type StructuralCredit,
+  type StructuralCreditOptions,
+  structuralCredit,
+} from "./composition/structural-credit.js";
 export { type StructuralPackClaim, structuralPackClaim } from "./composition/structural-pack-claim.js";
 export { type UsableEnergyInputs, usableEnergy } from "./composition/usable-energy.js";
 export { usableFractionPrior } from "./composition/usable-fraction-prior.js";
@@ -68,6 +184,10 @@ export {
   volumeOfCells,
   volumeOfPack,
 } from "./composition/volumes.js";
+export type { CellPlace } from "./envelope/cell-place.js";
+export { type FillSpaceOptions, fillSpace } from "./envelope/fill-space.js";
+export type { FilledSpace, SpaceFilling, SpaceLimit } from "./envelope/filled-space.js";
+export type { Reserves, Space } from "./envelope/space.js";
 export {
   type CylinderPackingFractionInputs,
   cylinderPackingFraction,

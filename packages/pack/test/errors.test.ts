@@ -35,6 +35,20 @@ function untyped(call: () => unknown): string | undefined {
 const cell = pack.prismaticCell(box);
 const wanted = { cell, energy: q("98 kWh"), nominalVoltage: q("350 V") };
 const composed = { ...wanted, cellMassFraction: 0.74, usableFraction: 0.93, cellVolumeFraction: 0.6 };
+const whole = pack.prismaticCell({ ...box, maximumVoltage: q("4.2 V"), minimumVoltage: q("2.8 V") });
+const lid = pack.weighedPart({ name: "lid", group: "housing", mass: q("9 kg"), volume: q("3 L"), counted: "once" });
+const assembled = { cell: whole, series: 96, parallel: 2, parts: [lid], usableFraction: 0.9, outerVolume: q("300 L") };
+const limits = {
+  chargedAtMost: q("420 V"),
+  dischargedAtLeast: q("250 V"),
+  rankBy: "fewest cells",
+  energyTolerance: 0.1,
+};
+const space = { length: q("1.7 m"), width: q("1.2 m"), height: q("120 mm") };
+const claim = {
+  ...{ packMass: q("400 kg"), energy: q("65 kWh"), usableFraction: 0.93, construction: "cellToPack" },
+  ...{ chemistry: "NMC", capacity: q("200 Ah"), nominalVoltage: q("350 V") },
+};
 const texts = { chemistry: "LFP", designation: "A", source: { document: "data sheet", status: "seen" } };
 
 describe("whatever is handed over, errors are the library's own", () => {
@@ -55,6 +69,13 @@ describe("whatever is handed over, errors are the library's own", () => {
     ["a source of a cell", texts.source, (source) => pack.pouchCell({ ...box, source })],
     ["arrangePack", { ...wanted, rounding: "nearest" }, pack.arrangePack],
     ["composePack", { ...composed, construction: "cell to pack" }, (options) => pack.composePack(options).working()],
+    ["assemblePack", assembled, (options) => pack.packBreakdown(pack.assemblePack(options))],
+    ["a part of a pack", { ...lid }, (part) => pack.assemblePack({ ...assembled, parts: [part] })],
+    ["a breakdown", { ...pack.assemblePack(assembled) }, (made) => pack.packBreakdown(made)],
+    ["findArrangements", { cell: whole, energy: q("98 kWh"), ...limits }, (options) => pack.findArrangements(options)],
+    ["fillSpace", { cell: whole, space, gap: q("1 mm"), layers: 2 }, (options) => pack.fillSpace(options).working()],
+    ["a space", { ...space }, (given) => pack.fillSpace({ cell: whole, space: given })],
+    ["checkPackClaim", { ...claim }, (options) => pack.checkPackClaim(options).working()],
   ])("%s, with one part spoilt", (_, good, call) => {
     expect(untyped(() => call(good as never))).toBeUndefined();
     const found = Object.keys(good).flatMap((key) =>

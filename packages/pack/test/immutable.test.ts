@@ -16,9 +16,18 @@ describe("what the package shares", () => {
   it("is found by this test", () => {
     expect(data.map(([name]) => name).sort()).toEqual([
       "cellMassFractionPrior",
+      "cellVolumeFractionPrior",
+      "chemistries",
+      "electrodeMaterials",
+      "openCircuitCurves",
+      "packMaterials",
+      "publishedCells",
       "publishedPacks",
+      "resistanceAgainstCharge",
+      "resistanceAgainstTemperature",
       "structuralPackClaim",
       "usableFractionPrior",
+      "voltageClasses",
     ]);
     expect(changeable({ a: [{}] }, "x")).toEqual(["x", "x.a", "x.a.0"]);
   });
@@ -36,5 +45,24 @@ describe("what the package shares", () => {
     const made = pack.composePack({ ...options, usableFraction: 0.93, cellVolumeFraction: 0.6 });
     expect(made.cautions).toHaveLength(1);
     expect([...changeable(cell, "cell"), ...changeable(made, "pack")]).toEqual([]);
+    const window = { maximumVoltage: q("4.2 V"), minimumVoltage: q("2.8 V") };
+    const whole = pack.prismaticCell({ ...box, ...window });
+    const parts = [pack.weighedPart({ name: "lid", group: "housing", mass: q("9 kg") })];
+    const assembled = pack.assemblePack({ cell: whole, series: 96, parallel: 2, parts, outerVolume: q("300 L") });
+    const wanted = { cell: whole, energy: q("98 kWh") };
+    const others = {
+      assembled,
+      breakdown: pack.packBreakdown(assembled),
+      arrangements: pack.findArrangements({ ...wanted, voltageClass: "400 V" }),
+      misses: pack.findArrangements({ ...wanted, voltageClass: "400 V", energyTolerance: 0.0001 }),
+      spread: pack.composePackSpread({ ...wanted, nominalVoltage: q("350 V"), construction: "moduleBased" }),
+      filled: pack.fillSpace({ cell: whole, space: { length: q("1 m"), width: q("1 m"), height: q("0.1 m") } }),
+      claim: pack.checkPackClaim({ packMass: q("400 kg"), energy: q("65 kWh"), construction: "cellToPack" }),
+      credit: pack.structuralCredit({ replaced: [{ name: "floor", mass: q("20 kg") }] }),
+      readings: pack.readDesignation("21700"),
+      compared: pack.compareCells({ cell, reference: whole }),
+      footprints: pack.cellFootprints(cell),
+    };
+    expect(Object.entries(others).flatMap(([name, thing]) => changeable(thing, name))).toEqual([]);
   });
 });

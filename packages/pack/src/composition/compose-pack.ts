@@ -1,5 +1,5 @@
 import { type Energy, type NumberRule, type Quantity, type Ratio, readOptions, type Voltage } from "@tarewatt/units";
-import { type Arrangement, arrangePack, type Rounding } from "../arrangement/arrange-pack.js";
+import { arrangePack, type Rounding } from "../arrangement/arrange-pack.js";
 import type { Cell } from "../cell/cell.js";
 import { specificEnergy } from "../cell/specific-energy.js";
 import { readText } from "../check/read-text.js";
@@ -7,6 +7,7 @@ import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { cellMassFractionPrior } from "./cell-mass-fraction-prior.js";
 import { massBesideCells, massOfCells, massOfPack } from "./masses.js";
 import type { Pack, PackWithUsableEnergy } from "./pack.js";
+import { unknownMaximum } from "./unknown-maximum.js";
 import { usableEnergy } from "./usable-energy.js";
 import { volumeOfCells, volumeOfPack } from "./volumes.js";
 
@@ -126,15 +127,4 @@ function unusualFraction(cellMassFraction: number): string[] {
   const { high } = cellMassFractionPrior.cellToPack;
   if (cellMassFraction >= low && cellMassFraction <= high) return [];
   return [`a cell mass fraction of ${cellMassFraction} lies outside the published ones, ${low} to ${high}: say why`];
-}
-
-/** Full charge lies up to a third above the nominal voltage, over all chemistries in use (common practice, no source). */
-const FULL_OVER_NOMINAL = 1.33;
-
-/** The caution looks at the nominal voltage when nothing else is known, and could stay silent when it should not. */
-function unknownMaximum({ nominalVoltage, maximumVoltage }: Arrangement): string[] {
-  if (maximumVoltage !== undefined || highVoltageCaution(nominalVoltage) !== undefined) return [];
-  const full = nominalVoltage.times(FULL_OVER_NOMINAL);
-  if (highVoltageCaution(full) === undefined) return [];
-  return [`the maximum voltage of the cell is not given: at full charge a pack of ${nominalVoltage} may exceed 60 V`];
 }

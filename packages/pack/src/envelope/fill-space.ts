@@ -1,0 +1,139 @@
+import { type Length, type Mass, type NumberRule, type Quantity, quantity, readOptions } from "@tarewatt/units";
+import { energyOfCells } from "../arrangement/energy-of-cells.js";
+import type { Cell } from "../cell/cell.js";
+import type { CellStanding } from "../cell/footprint.js";
+import { readCell } from "../cell/read-cell.js";
+import { assertWhole } from "../check/assert-whole.js";
+import { massOfCells } from "../composition/masses.js";
+import { unknownMaximum } from "../composition/unknown-maximum.js";
+import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import type { FilledSpace, SpaceLimit } from "./filled-space.js";
+import { fillingsOf } from "./fillings.js";
+import { readStandings } from "./read-standings.js";
+import { type Inside, type Reserves, readInside, type Space } from "./space.js";
+
+/** Options of {@link fillSpace}. */
+export interface FillSpaceOptions {
+  /** The cell. A cylinder stands on its end. */
+  readonly cell: Cell;
+  /** Sizes of the space. */
+  readonly space: Space;
+  /** What the cells may not use of it. */
+  readonly reserves?: Reserves | undefined;
+  /** Clear gap between neighbouring cells: cooling, swelling, tolerance. Not negative; zero when left out. */
+  readonly gap?: Quantity<Length> | undefined;
+  /** Most layers of cells, a whole number from 1 to 10; 1 when left out. */
+  readonly layers?: number | undefined;
+  /** Clear distance between two layers. Not negative; zero when left out. */
+  readonly layerGap?: Quantity<Length> | undefined;
+  /** Which ways a box may stand; all when left out. Some cells may not lie on a side: ask their maker. */
+  readonly standings?: readonly CellStanding[] | undefined;
+  /** Cells in series, when known: then only whole strings count. A whole number of at least one. */
+  readonly series?: number | undefined;
+  /** Most mass of cells that the vehicle can carry. Greater than zero. */
+  readonly cellsMassAtMost?: Quantity<Mass> | undefined;
+  /** Most cells wanted or to be had. A whole number of at least one. */
+  readonly cellsAtMost?: number | undefined;
+}
+
+const GAP = { unit: "mm", atLeast: 0, atMost: 1e4, optional: true } as const satisfies NumberRule;
+const COUNT = { unit: "1", atLeast: 1, atMost: 1e7, optional: true } as const satisfies NumberRule;
+
+const rules = {
+  gap: GAP,
+  layerGap: GAP,
+  layers: { unit: "1", atLeast: 1, atMost: 10, optional: true },
+  series: COUNT,
+  cellsMassAtMost: { unit: "kg", above: 0, optional: true },
+  cellsAtMost: COUNT,
+} as const satisfies Readonly<Record<string, NumberRule>>;
+
+/**
+ * Fills a space with cells: how many fit, in which order, what energy that makes, and whether space, mass or count limits.
+ *
+ * Tried are, for cylinders, square and hexagonal order, along and across, also with rows spread to the ends; for boxes, every
+ * way to stand, each along, across and with the rest of the floor turned. It is the best of these, not proven the best of all.
+ * Nothing is kept free between cells but the gaps: cross members and module frames belong in the reserves or the gaps.
+ *
+ * @param options - cell, space, reserves, gaps, layers, and what else limits
+ * @returns the fillings, and what the best of them holds
+ * @throws InputError `INCONSISTENT` when the reserves leave nothing, `OUT_OF_RANGE` (also for more cells than a vehicle holds),
+ *   `NEGATIVE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `MISSING_OPTION`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`
+ * @example
+ * const cell = cylindricalCell({
+ *   ...{ diameter: q("46 mm"), height: q("80 mm"), mass: q("355 g") },
+ *   ...{ capacity: q("23.125 Ah"), nominalVoltage: q("3.7 V") },
+ * });
+ * const space = { length: q("1.7 m"), width: q("1.2 m"), height: q("120 mm") };
+ * const { cellCount, fillings } = fillSpace({ cell, space, reserves: { eachSide: q("50 mm") }, gap: q("1 mm") });
+ * `${cellCount} cells, ${fillings[0]?.pattern}`; // "945 cells, hexagonal order spread to the ends, rows along the length"
+ */
+export function fillSpace(options: FillSpaceOptions): FilledSpace {
+  const numbers = readOptions("fillSpace", options, rules, ["cell", "space", "reserves?", "standings?"]);
+  const { gap = 0, layerGap = 0, layers: mostLayers = 1, series, cellsMassAtMost, cellsAtMost } = numbers;
+  const cell = readCell(options.cell);
+  const inside = readInside(options.space, options.reserves);
+  for (const [name, value] of Object.entries({ layers: mostLayers, series, cellsAtMost })) assertWhole(name, value);
+  const fillings = fillingsOf(cell, inside, { gap, layerGap, mostLayers, standings: readStandings(options.standings) });
+
+  const space = fillings[0]?.cellCount ?? 0;
+  const mass = cellsMassAtMost && Math.floor((cellsMassAtMost / cell.mass.in("kg")) * (1 + 1e-12));
+  const allowed = {
+    space,
+    ...(mass !== undefined && { mass }),
+    ...(cellsAtMost !== undefined && { count: cellsAtMost }),
+  };
+  const least = Math.min(...Object.values(allowed));
+  const limitedBy = (Object.keys(allowed) as SpaceLimit[]).find((limit) => allowed[limit] === least) ?? "space";
+  const cellCount = series === undefined ? least : series * Math.floor(least / series);
+  const voltages = series === undefined ? undefined : voltagesOf(cell, series);
+  const caution = voltages && highVoltageCaution(voltages.maximumVoltage ?? voltages.nominalVoltage);
+
+  return Object.freeze({
+    inside: Object.freeze({
+      ...{ length: quantity(inside.length, "mm"), width: quantity(inside.width, "mm") },
+      height: quantity(inside.height, "mm"),
+    }),
+    fillings,
+    cellCount,
+    energy: cell.energy.times(cellCount).to("kWh"),
+    cellsMass: cell.mass.times(cellCount).to("kg"),
+    limitedBy,
+    allowed: Object.freeze(allowed),
+    cautions: Object.freeze(caution === undefined ? [] : [caution]),
+    warnings: Object.freeze([
+      ...cell.warnings,
+      ...(voltages ? unknownMaximum(voltages) : []),
+      ...tooFew(cell, inside, { space, least, series }),
+    ]),
+    working: () =>
+      cellCount === 0
+        ? []
+        : [
+            energyOfCells.explain({ cellCount, cellEnergy: cell.energy }),
+            massOfCells.explain({ cellCount, cellMass: cell.mass }),
+          ],
+  });
+}
+
+function voltagesOf({ nominalVoltage, maximumVoltage }: Cell, series: number) {
+  return {
+    nominalVoltage: nominalVoltage.times(series),
+    ...(maximumVoltage && { maximumVoltage: maximumVoltage.times(series) }),
+  };
+}
+
+interface Counts {
+  readonly space: number;
+  readonly least: number;
+  readonly series: number | undefined;
+}
+
+function tooFew(cell: Cell, { length, width, height }: Inside, { space, least, series }: Counts): string[] {
+  const left = [length, width, height].map((size) => Number(size.toPrecision(4))).join(" × ");
+  if (space === 0) return [`no ${cell.label} fits into ${left} mm, what the reserves leave`];
+  if (series !== undefined && least < series) {
+    return [`${least} cells do not make one string of ${series} in series: another cell or voltage is needed`];
+  }
+  return [];
+}
