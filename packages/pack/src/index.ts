@@ -71,6 +71,36 @@ export {
   volumeOfCells,
   volumeOfPack,
 } from "./composition/volumes.js";
+export type { Battery, PackBattery } from "./electrical/battery.js";
+export {
+  type Discharge,
+  type DischargeAtPowerOptions,
+  dischargeAtPower,
+  type OpenCircuitEnergyOptions,
+  openCircuitEnergy,
+} from "./electrical/battery-energy.js";
+export { type BatteryPoint, type BatteryPointOptions, batteryPoint } from "./electrical/battery-point.js";
+export {
+  type BatteryPower,
+  type BatteryPowerOptions,
+  batteryPower,
+  type PowerBothWays,
+} from "./electrical/battery-power.js";
+export { type CurrentAtPowerInputs, currentAtPower } from "./electrical/current-at-power.js";
+export {
+  type ResistiveHeatInputs,
+  type ReversibleHeatInputs,
+  resistiveHeat,
+  reversibleHeat,
+} from "./electrical/heat.js";
+export { type PackBatteryOptions, packBattery } from "./electrical/pack-battery.js";
+export { type PackResistanceInputs, packResistance } from "./electrical/pack-resistance.js";
+export {
+  type GreatestPowerInputs,
+  greatestPower,
+  type PowerAtVoltageInputs,
+  powerAtVoltage,
+} from "./electrical/power-limits.js";
 export {
   type CylinderPackingFractionInputs,
   cylinderPackingFraction,
