@@ -38,6 +38,46 @@ export { type EnergyDensityInputs, energyDensity } from "./cell/energy-density.j
 export { pouchCell } from "./cell/pouch-cell.js";
 export { prismaticCell } from "./cell/prismatic-cell.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export { type AcceptanceCurve, type AcceptanceCurveOptions, acceptanceCurve } from "./charging/acceptance.js";
+export type { ChargeLimit } from "./charging/charge-limit.js";
+export {
+  type ChargeEnergy,
+  type ChargeSession,
+  type ChargeSessionOptions,
+  chargeSession,
+} from "./charging/charge-session.js";
+export { chargingEfficiencyPrior } from "./charging/charging-efficiency-prior.js";
+export { type FastChargeClaim, type FastChargeClaimOptions, fastChargeClaim } from "./charging/fast-charge-claim.js";
+export type { Standing } from "./charging/percentile.js";
+export { type PilotCurrentOptions, type PilotOffer, pilotCurrent } from "./charging/pilot-current.js";
+export { type PublishedAcceptance, publishedAcceptance, type Quantiles } from "./charging/published-acceptance.js";
+export {
+  type AlternatingPowerInputs,
+  type ChargeRateInputs,
+  chargeRate,
+  type MeanChargingPowerInputs,
+  meanChargingPower,
+  type RangeAddedInputs,
+  type RangePerTimeInputs,
+  rangeAdded,
+  rangePerTime,
+  singlePhasePower,
+  threePhasePower,
+} from "./charging/relations.js";
+export {
+  type AlternatingSupply,
+  alternatingSupplies,
+  type DirectSupplyLimit,
+  directSupplyLimits,
+} from "./charging/standard-supplies.js";
+export type { ChargingStation } from "./charging/station.js";
+export {
+  type ChargeRateBand,
+  type ChargeRateBandOptions,
+  type ChargeRateBands,
+  chargeRateBand,
+  ironPhosphateChargeBands,
+} from "./charging/temperature-bands.js";
 export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
 export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
 export { resistanceAgainstCharge, resistanceAgainstTemperature } from "./chemistry/resistance-curves.js";
