@@ -4,6 +4,34 @@
  * @packageDocumentation
  */
 
+export type { AgeingModel, AgeingUse } from "./ageing/ageing-model.js";
+export { type EquivalentCyclesInputs, equivalentCycles } from "./ageing/equivalent-cycles.js";
+export { type FadeAxis, type FadeCurve, type FadeCurveOptions, fadeCurve } from "./ageing/fade-curve.js";
+export {
+  type FadeOverYears,
+  type FadeOverYearsOptions,
+  type FadePoint,
+  type FadeSpread,
+  type FadeTrack,
+  fadeOverYears,
+} from "./ageing/fade-over-years.js";
+export { type IronPhosphate2200CycleFadeInputs, ironPhosphate2200CycleFade } from "./ageing/iron-phosphate-2200.js";
+export {
+  type IronPhosphate26650CalendarInputs,
+  type IronPhosphate26650CycleFadeInputs,
+  ironPhosphate26650CalendarFade,
+  ironPhosphate26650CalendarResistance,
+  ironPhosphate26650CycleFade,
+} from "./ageing/iron-phosphate-26650.js";
+export {
+  type Nmc18650CalendarInputs,
+  type Nmc18650CycleInputs,
+  nmc18650CalendarFade,
+  nmc18650CalendarResistance,
+  nmc18650CycleFade,
+  nmc18650CycleResistance,
+} from "./ageing/nmc-18650.js";
+export { publishedAgeingModels } from "./ageing/published-ageing-models.js";
 export {
   type Arrangement,
   type ArrangementOptions,

@@ -30,8 +30,7 @@ export function tabled(voltage: (state: number) => number, resistance: (state: n
 
 /** Place in the table. Outside 0 to 1 the nearer end counts: a loop that overshoots by a rounding error must not fall off. */
 function placeOf(stateOfCharge: number): number {
-  const place = stateOfCharge * STEPS;
-  return place > STEPS ? STEPS : place < 0 ? 0 : place;
+  return Math.min(STEPS, Math.max(0, stateOfCharge * STEPS));
 }
 
 /** A value of the table, by line between its neighbours. `offset` 0 is the voltage, 1 the resistance. */
