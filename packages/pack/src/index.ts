@@ -176,4 +176,12 @@ export {
   squarePackingFraction,
 } from "./geometry/packing-fraction.js";
 export type { Caution, CautionCode } from "./safety/caution.js";
+export { safetyGuidance } from "./safety/guidance.js";
 export { highVoltageCaution } from "./safety/high-voltage-caution.js";
+export {
+  type IsolationResistanceInputs,
+  isolationPerVolt,
+  isolationResistance,
+} from "./safety/isolation-resistance.js";
+export { type PackCautionsOptions, packCautions } from "./safety/pack-cautions.js";
+export { type TransportTest, transportTests } from "./safety/transport-tests.js";

@@ -1,4 +1,5 @@
 import { describeGiven, InputError, nearest, readOptions, type Source } from "@tarewatt/units";
+import { readPart } from "../check/read-part.js";
 import { readPoints, readRising, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
@@ -101,13 +102,10 @@ function neverTurns(
   });
 }
 
-/** @internal Own curves: each made by {@link fadeCurve}. */
+/** @internal Curves, read again: they may be copies, or have been changed by hand. */
 export function readFadeCurves(given: unknown): readonly FadeCurve[] {
   if (given === undefined) return [];
-  const made = (each: unknown): boolean =>
-    Object.isFrozen(each) && axes.includes((Object(each) as Partial<FadeCurve>).against as FadeAxis);
-  if (Array.isArray(given) && given.every(made)) return given;
-  throw new InputError("WRONG_CHOICE", `curves must be an array of what fadeCurve made: got ${describeGiven(given)}`, {
-    name: "curves",
-  });
+  if (Array.isArray(given))
+    return given.map((each, i) => fadeCurve(readPart(`curves[${i}]`, each) as unknown as FadeCurve));
+  throw new InputError("WRONG_CHOICE", `curves must be an array: got ${describeGiven(given)}`, { name: "curves" });
 }

@@ -1,5 +1,4 @@
 import {
-  describeGiven,
   type Energy,
   InputError,
   type NumberRule,
@@ -9,6 +8,7 @@ import {
   readOptions,
   type Source,
 } from "@tarewatt/units";
+import { readPart } from "../check/read-part.js";
 import { readPoints, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
@@ -128,12 +128,8 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
   return found;
 }
 
-/** @internal A curve that {@link acceptanceCurve} made, or a published one. */
+/** @internal A curve, read again: it may be a copy, or have been changed by hand. */
 export function readAcceptance(given: AcceptanceCurve): AcceptanceCurve {
-  const { stateOfCharge, rate, name } = Object(given) as Partial<AcceptanceCurve>;
-  if (Object.isFrozen(given) && typeof name === "string" && Array.isArray(stateOfCharge) && Array.isArray(rate))
-    return given;
-  throw new InputError("WRONG_CHOICE", `acceptance must be made by acceptanceCurve: got ${describeGiven(given)}`, {
-    name: "acceptance",
-  });
+  const { stateOfCharge, rate, name, source } = readPart("acceptance", given) as Partial<AcceptanceCurve>;
+  return acceptanceCurve({ stateOfCharge, rate, name, source } as AcceptanceCurveOptions);
 }

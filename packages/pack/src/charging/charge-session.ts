@@ -15,6 +15,7 @@ import type { PackBattery } from "../electrical/battery.js";
 import { openCircuitEnergy } from "../electrical/battery-energy.js";
 import { readBattery } from "../electrical/read-battery.js";
 import type { Caution } from "../safety/caution.js";
+import { safetyGuidance } from "../safety/guidance.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type AcceptanceCurve, readAcceptance } from "./acceptance.js";
 import { type ChargeLimit, limits } from "./charge-limit.js";
@@ -175,8 +176,9 @@ function limitedBy({ secondsBy, seconds }: ChargeRun): ChargeSession["limitedBy"
   return Object.freeze(Object.fromEntries(shares.filter(([, share]) => share > 0)));
 }
 
+/** That of the voltage, when it is known and high, and that of charging, which any charge carries. */
 function cautionsOf(battery: PackBattery | undefined, packVoltage: Quantity<Voltage> | undefined): readonly Caution[] {
-  if (battery !== undefined) return battery.cautions;
   const caution = packVoltage && highVoltageCaution(packVoltage);
-  return Object.freeze(caution === undefined ? [] : [caution]);
+  const ofVoltage = battery?.cautions ?? (caution === undefined ? [] : [caution]);
+  return Object.freeze([...ofVoltage, safetyGuidance.charging]);
 }

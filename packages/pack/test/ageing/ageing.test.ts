@@ -154,6 +154,7 @@ describe("published models of ageing", () => {
 });
 
 const vehicle = { usableEnergy: q("90 kWh"), consumption: q("20 kWh/100 km"), distancePerYear: q("18000 km") };
+const sheet = { against: "equivalent cycles", at: [0, 1000], left: [1, 0.8], name: "invented sheet" } as const;
 const options = { ...vehicle, temperature: q("20 °C"), years: 10 };
 
 describe("fade over years", () => {
@@ -238,7 +239,7 @@ describe("fade over years", () => {
         name: "invented fleet",
         resistance: [1, 1.1, 1.3],
       }),
-      fadeCurve({ against: "equivalent cycles", at: [0, 1000], left: [1, 0.8], name: "invented sheet" }),
+      fadeCurve(sheet),
     ];
     const { tracks, spread } = fadeOverYears({ ...options, models: [], curves });
     expect(tracks[0]?.points.map(({ left }) => left)).toEqual([
@@ -261,7 +262,8 @@ describe("fade over years", () => {
     ["half a year", { years: 2.5 }, "OUT_OF_RANGE"],
     ["nothing to show", { models: [] }, "EMPTY"],
     ["a model of another making", { models: [{ fade: () => 0 }] }, "WRONG_CHOICE"],
-    ["a curve of another making", { curves: [{ at: [0, 1], left: [1, 1] }] }, "WRONG_CHOICE"],
+    ["a curve without an axis", { curves: [{ at: [0, 1], left: [1, 1] }] }, "MISSING_OPTION"],
+    ["a curve that was spoilt by hand", { curves: [{ ...fadeCurve(sheet), left: [0.8, 1] }] }, "INCONSISTENT"],
     ["a depth in percent", { depth: 40 }, "NOT_A_FRACTION"],
     ["a misspelt option", { fastChargingShare: 0.2 }, "UNKNOWN_OPTION"],
   ])("is refused for %s", (_, change, code) => {
