@@ -20,7 +20,8 @@ export interface EquivalentCyclesInputs {
 /**
  * Full equivalent cycles that a distance costs: how often the usable energy was drawn.
  *
- * Returns a number. Energy that braking brings back is in the consumption already, so the cells turn over a little more. Source: definition.
+ * Returns a number. Energy that braking brings back is in the consumption already, so the cells turn over a little more.
+ * Source: definition.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

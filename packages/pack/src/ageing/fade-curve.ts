@@ -42,11 +42,13 @@ export interface FadeCurveOptions {
 const axes: readonly FadeAxis[] = ["years", "equivalent cycles"];
 
 /**
- * A fade curve of your own, which {@link fadeOverYears} shows beside the published models. It is not continued beyond its last point.
+ * A fade curve of your own, which {@link fadeOverYears} shows beside the published models. It is not continued beyond its
+ * last point.
  *
  * @param options - capacity left, and resistance if known, against years or full equivalent cycles
  * @returns the curve, frozen
- * @throws InputError `INCONSISTENT` when it does not begin at 0, when capacity rises or resistance falls; `NOT_A_FRACTION`, `NEGATIVE`,
+ * @throws InputError `INCONSISTENT` when it does not begin at 0, when capacity rises or resistance falls; `NOT_A_FRACTION`,
+ *   `NEGATIVE`,
  *   `OUT_OF_RANGE`, `WRONG_CHOICE`, `EMPTY`, `TOO_LONG`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const fleet = fadeCurve({ against: "years", at: [0, 2, 8], left: [1, 0.95, 0.86], name: "an invented fleet" });

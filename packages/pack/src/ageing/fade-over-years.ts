@@ -116,13 +116,16 @@ const rules = {
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
 /**
- * Energy, resistance and range left year by year, by each published model and each curve of your own: to see how far they differ.
+ * Energy, resistance and range left year by year, by each published model and each curve of your own: to see how far they
+ * differ.
  *
- * Models are not averaged, because they are of different cells; the spread shows the least and the most. None is a forecast: all published ones
- * were fitted to small cells of years ago, and each track says where it is used outside its fit. Consumption is held constant.
+ * Models are not averaged, because they are of different cells; the spread shows the least and the most. None is a
+ * forecast: all published ones were fitted to small cells of years ago, and each track says where it is used outside its
+ * fit. Consumption is held constant.
  *
  * @param options - battery, use, years, and which models and curves to show
- * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `EMPTY`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `EMPTY`,
+ *   `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const vehicle = { usableEnergy: q("90 kWh"), consumption: q("200 Wh/km"), distancePerYear: q("20000 km") };
  * const fade = fadeOverYears({ ...vehicle, temperature: q("20 °C"), years: 8, fastChargeShare: 0.2 });

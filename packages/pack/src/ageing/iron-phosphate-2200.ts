@@ -20,9 +20,9 @@ export interface IronPhosphate2200CycleFadeInputs {
 /**
  * Share of its capacity that one iron-phosphate cylinder of 2.2 Ah loses by cycling; no loss by mere time is in it.
  *
- * Returns a fraction. No forecast of another cell: the throughput is that of this one, so scale it by capacity, and newer cells last longer.
- * At equal throughput the fit loses less at 2C than at C/2, which is its own odd feature. Source: J. Power Sources 196 (2011) 3942 as quoted by a
- * thesis; the cubic for the factor gives its four published values.
+ * Returns a fraction. No forecast of another cell: the throughput is that of this one, so scale it by capacity, and newer
+ * cells last longer. At equal throughput the fit loses less at 2C than at C/2, which is its own odd feature. Source: J.
+ * Power Sources 196 (2011) 3942 as quoted by a thesis; the cubic for the factor gives its four published values.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

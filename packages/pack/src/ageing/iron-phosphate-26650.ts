@@ -78,8 +78,8 @@ export const ironPhosphate26650CalendarFade: Relation<IronPhosphate26650Calendar
 /**
  * Growth of the resistance of one iron-phosphate cylinder 26650 of 3 Ah by time, as a share of that when new.
  *
- * Returns a ratio. No forecast of another cell. Source: J. Energy Storage 17 (2018) 153 as quoted; one of three codes has the sign of the term in the
- * state of charge the other way.
+ * Returns a ratio. No forecast of another cell. Source: J. Energy Storage 17 (2018) 153 as quoted; one of three codes has
+ * the sign of the term in the state of charge the other way.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
@@ -103,8 +103,8 @@ export const ironPhosphate26650CalendarResistance: Relation<IronPhosphate26650Ca
 /**
  * Share of its capacity that one iron-phosphate cylinder 26650 of 3 Ah loses by cycling.
  *
- * Returns a fraction. No forecast of another cell. That the published figure is in percent is inferred. Source: J. Power Sources (2020), the cycle
- * part of the same study, as two open codes carry it.
+ * Returns a fraction. No forecast of another cell. That the published figure is in percent is inferred. Source: J. Power
+ * Sources (2020), the cycle part of the same study, as two open codes carry it.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

@@ -88,8 +88,9 @@ const ironPhosphate26650: AgeingModel = /* @__PURE__ */ frozen<AgeingModel>({
 /**
  * Published models of ageing, by the cell that each was fitted to.
  *
- * Their functions take plain numbers: years, full equivalent cycles, °C, fractions, C-rate in 1/h; they return a share of the capacity, or of the
- * resistance when new. All were fitted to small cells of years ago, some to tests of two years: use them to see how much models differ.
+ * Their functions take plain numbers: years, full equivalent cycles, °C, fractions, C-rate in 1/h; they return a share of
+ * the capacity, or of the resistance when new. All were fitted to small cells of years ago, some to tests of two years: use
+ * them to see how much models differ.
  *
  * @example
  * const use = { years: 8, equivalentCycles: 600, temperature: 20, stateOfCharge: 0.6, depth: 0.4, rate: 0.5 };

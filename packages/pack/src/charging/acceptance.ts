@@ -53,12 +53,13 @@ const FASTEST = 6;
 /**
  * A charging curve of your own: how much a battery takes at each state of charge.
  *
- * Between the points it is a straight line. A curve that rises again after it has fallen, or that is far above what packs take, is
- * doubted in its `warnings`: readings of a cold battery or of a shared station look like that.
+ * Between the points it is a straight line. A curve that rises again after it has fallen, or that is far above what packs
+ * take, is doubted in its `warnings`: readings of a cold battery or of a shared station look like that.
  *
  * @param options - states of charge, and rates or powers
  * @returns the curve, frozen
- * @throws InputError `INCONSISTENT` when states do not rise from 0 to 1, when points do not pair, or for both rate and power or neither;
+ * @throws InputError `INCONSISTENT` when states do not rise from 0 to 1, when points do not pair, or for both rate and
+ *   power or neither;
  *   `NEGATIVE`, `NOT_A_FRACTION`, `OUT_OF_RANGE`, `WRONG_CHOICE`, `EMPTY`, `TOO_LONG`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const curve = acceptanceCurve({ stateOfCharge: [0, 0.5, 0.8, 1], rate: [1.8, 1.6, 0.9, 0.1] });
@@ -120,7 +121,7 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
   }
   if (peak > FASTEST) {
     found.push(
-      `a C-rate of ${Number(peak.toPrecision(3))} is above what packs on sale take (common practice, no source): check power and energy`,
+      `a C-rate of ${Number(peak.toPrecision(3))} is above what packs on sale take (common practice): check power and energy`,
     );
   }
   if ((rates.at(-1) as number) > 0.9 * peak)

@@ -25,7 +25,10 @@ import { chargeRate, meanChargingPower } from "./relations.js";
 import { sessionDoubts, voltagesThatFit } from "./session-doubts.js";
 import type { ChargingStation } from "./station.js";
 
-/** Options of {@link chargeSession}: `battery`, or `usableEnergy` with `packVoltage` where the station has a limit of current or voltage. */
+/**
+ * Options of {@link chargeSession}: `battery`, or `usableEnergy`, with `packVoltage` where the station has a limit of current or
+ * voltage.
+ */
 export interface ChargeSessionOptions {
   /** What the vehicle is plugged into. */
   readonly station: ChargingStation;
@@ -100,15 +103,17 @@ const rules = {
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
 /**
- * A charge under the limits of station and battery: time, energies at each boundary, and power against time and state of charge.
+ * A charge under the limits of station and battery: time, energies at each boundary, and power against time and state of
+ * charge.
  *
- * At each state of charge the power is the least of: the station's power and current, what its voltage leaves, the acceptance curve, the C-rate
- * limit, and the battery's own limits of voltage and current. It is stepped in a thousand equal parts of the charge. It ends early when the
- * battery takes less than C/50 (common practice, no source).
- * Pauses, balancing of cells, and a battery that heats up or cools down on the way are not modelled.
+ * At each state of charge the power is the least of: the station's power and current, what its voltage leaves, the
+ * acceptance curve, the C-rate limit, and the battery's own limits of voltage and current. It is stepped in a thousand
+ * equal parts of the charge. It ends early when the battery takes less than C/50 (common practice, no source). Pauses,
+ * balancing of cells, and a battery that heats up or cools down on the way are not modelled.
  *
  * @param options - station, states of charge, and what is known about the battery
- * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above `from`, or for both
+ * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above
+ *   `from`, or for both
  *   battery and usable energy or neither; `NOT_VALID_HERE` when no power is left for the battery; and what `readOptions` throws
  * @example
  * const station = { power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V"), efficiency: 0.93 };

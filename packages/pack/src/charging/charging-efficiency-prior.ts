@@ -8,11 +8,12 @@ const touringClub: Source = {
 };
 
 /**
- * Energy drawn from the battery over energy from the wall, alternating current: dimensionless, 0 to 1. What lies between them is the converter
- * aboard (about 7 % of the wall's energy in the mean) and the battery with its conditioning (about 4 %).
+ * Energy drawn from the battery over energy from the wall, alternating current: dimensionless, 0 to 1. What lies between
+ * them is the converter aboard (about 7 % of the wall's energy in the mean) and the battery with its conditioning (about 4
+ * %).
  *
- * Valid for charging at home at 7 kW and more in mild weather. At 120 V efficiency was 3 % lower on average than at 240 V, and 13 % lower
- * when less than 2 kWh were drawn, over 1008 events of a US utility's study.
+ * Valid for charging at home at 7 kW and more in mild weather. At 120 V efficiency was 3 % lower on average than at 240 V,
+ * and 13 % lower when less than 2 kWh were drawn, over 1008 events of a US utility's study.
  *
  * @example
  * chargingEfficiencyPrior.likely; // 0.89

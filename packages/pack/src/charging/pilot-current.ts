@@ -40,8 +40,8 @@ const bands: readonly {
 /**
  * The current that a station's control pilot allows a vehicle to draw, from its duty cycle.
  *
- * 3 to 7 %: digital communication; 8 to 10 %: 6 A; 10 to 85 %: 0.6 A per percent; 85 to 96 %: 2.5 A per percent above 64 %; 96 to 97 %:
- * 80 A; elsewhere no charging. At 85 % the lower rule holds. Source: IEC 61851-1 as quoted by two manuals.
+ * 3 to 7 %: digital communication; 8 to 10 %: 6 A; 10 to 85 %: 0.6 A per percent; 85 to 96 %: 2.5 A per percent above 64 %;
+ * 96 to 97 %: 80 A; elsewhere no charging. At 85 % the lower rule holds. Source: IEC 61851-1 as quoted by two manuals.
  *
  * @param options - the duty cycle
  * @throws InputError `NOT_A_FRACTION`, `NEGATIVE`, `WRONG_DIMENSION`, `NOT_A_QUANTITY`, `UNKNOWN_OPTION`, `MISSING_OPTION`

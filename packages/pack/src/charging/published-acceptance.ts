@@ -68,8 +68,8 @@ function curve(name: string, [first, ...rest]: readonly number[]): AcceptanceCur
 /**
  * How fast cars took a direct charge: quantiles of 74 published curves of 2011 to 2021.
  *
- * Dimensions: C-rate by power over usable energy, 1/h; state of charge, 0 to 1; minutes. Read `traps` before use. The quantile curves are
- * point by point, and no car's; a car that follows the median at every point is not the median car.
+ * Dimensions: C-rate by power over usable energy, 1/h; state of charge, 0 to 1; minutes. Read `traps` before use. The
+ * quantile curves are point by point, and no car's; a car that follows the median at every point is not the median car.
  *
  * @example
  * publishedAcceptance.from10To80.minutes.median; // 33.1

@@ -104,8 +104,8 @@ export interface ChargeRateInputs {
 /**
  * C-rate of a charge: its power over the usable energy of the battery.
  *
- * Returns a rate per hour, which the trade writes as a number of C. By power and energy it differs a little from that by current and
- * capacity. Source: definition.
+ * Returns a rate per hour, which the trade writes as a number of C. By power and energy it differs a little from that by
+ * current and capacity. Source: definition.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

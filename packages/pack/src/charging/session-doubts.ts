@@ -65,24 +65,24 @@ export function sessionDoubts(given: LimitedCharge & { readonly to: number; read
     found.push("the loss inside the battery is not known and not counted: the wall gives a few percent more");
     if (acceptance === undefined && rateLimit === Number.POSITIVE_INFINITY) {
       found.push(
-        "no limit of the battery is given: it takes whatever the station has, without a taper, and the time is the least possible",
+        "no limit of the battery is given: it takes all that the station has, without a taper, in the least time possible",
       );
     }
   } else if (acceptance === undefined && rateLimit === Number.POSITIVE_INFINITY) {
     found.push(
-      "the battery is limited by its voltage alone; real packs take less, against heat and plating: the time is the least possible",
+      "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
   const both = current * maximumVoltage;
   if (power > both * (1 + 1e-9) && power !== Number.POSITIVE_INFINITY) {
     found.push(
-      `${inKilowatts(power)} is more than the station's greatest current at its highest voltage, ${inKilowatts(both)}: one of the three is wrong`,
+      `${inKilowatts(power)} is more than the station's current at its highest voltage, ${inKilowatts(both)}: one of the three is wrong`,
     );
   }
   if (run.reached < to) {
     const shown = Number((run.reached * 100).toPrecision(3));
     const by =
-      battery !== undefined && maximumVoltage < battery.maximumVoltage
+      battery !== undefined && maximumVoltage < battery.maximumVoltage.in("V")
         ? "the station's highest voltage or the battery"
         : "the battery";
     found.push(`the charge ends at ${shown} %: beyond it ${by} leaves less than C/50`);

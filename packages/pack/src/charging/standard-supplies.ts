@@ -36,8 +36,9 @@ function alternating(name: string, phases: 1 | 3, volts: number, amperes: number
 /**
  * Alternating supplies by name: the levels of SAE J1772, and usual sockets and wall boxes on a grid of 230/400 V.
  *
- * Dimensions: V, A, and kW at the wall. The power is computed from voltage and current. Level 2 is allowed from 208 V to 240 V and
- * up to 80 A; here it stands at 240 V and 80 A, its greatest, and at 32 A, a usual one (common practice, no source).
+ * Dimensions: V, A, and kW at the wall. The power is computed from voltage and current. Level 2 is allowed from 208 V to
+ * 240 V and up to 80 A; here it stands at 240 V and 80 A, its greatest, and at 32 A, a usual one (common practice, no
+ * source).
  *
  * @example
  * alternatingSupplies.threePhase16A.power; // 11.1 kW
@@ -111,8 +112,9 @@ const megawatt: Source = /* @__PURE__ */ Object.freeze({
 /**
  * Greatest direct voltage, current and power of public charging standards, by name; each can be given as a station.
  *
- * Dimensions: V, A, and kW at the plug. They are what a connector allows: a station in the street may give less, and its power is seldom
- * the product of its greatest voltage and its greatest current. The limits differ between editions of the standards.
+ * Dimensions: V, A, and kW at the plug. They are what a connector allows: a station in the street may give less, and its
+ * power is seldom the product of its greatest voltage and its greatest current. The limits differ between editions of the
+ * standards.
  *
  * @example
  * directSupplyLimits.combined.power; // 500 kW

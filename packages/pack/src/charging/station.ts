@@ -5,8 +5,8 @@ export interface ChargingStation {
   /** What it is, in words. */
   readonly name?: string | undefined;
   /**
-   * Which current crosses the plug: direct when left out. With `"alternating"` the vehicle converts it, `power` is that at the wall, and
-   * `efficiency` must be given.
+   * Which current crosses the plug: direct when left out. With `"alternating"` the vehicle converts it, `power` is that at
+   * the wall, and `efficiency` must be given.
    */
   readonly supply?: "direct" | "alternating" | undefined;
   /** Greatest power: of a direct supply at the plug, of an alternating one at the wall. Greater than zero. */

@@ -24,8 +24,8 @@ export interface ChargeRateBands {
 }
 
 /**
- * Continuous charging current that the manual of one iron-phosphate module allows against its temperature: an example of the shape, no limit
- * of another pack.
+ * Continuous charging current that the manual of one iron-phosphate module allows against its temperature: an example of
+ * the shape, no limit of another pack.
  *
  * Dimensions: °C, and C-rate in 1/h. Cold cells plate lithium when charged fast, warm ones age.
  *

@@ -46,7 +46,7 @@ export function openCircuitEnergy(options: OpenCircuitEnergyOptions): Quantity<E
   return quantity((voltageIntegral(battery.openCircuitVoltage, from, to) * battery.capacity.in("Ah")) / 1000, "kWh");
 }
 
-/** Integral of the open-circuit voltage over the state of charge, in V, which is the mean voltage times their difference: exact for the table of the battery. */
+/** Integral of the open-circuit voltage over the state of charge, in V: exact for the table of the battery. */
 function voltageIntegral(openCircuitVoltage: (state: number) => number, from: number, to: number): number {
   if (to < from) return -voltageIntegral(openCircuitVoltage, to, from);
   let sum = 0;
@@ -94,12 +94,14 @@ export interface Discharge {
 /**
  * Energy that a battery delivers at a constant power, until a state of charge or its cut-off.
  *
- * The boundary is the terminals of the battery, direct current. It is stepped by 0.1 % of charge at most, at the middle of each step.
- * The pack's management would keep a reserve of charge that the driver never sees: give the two ends of the window that is used.
+ * The boundary is the terminals of the battery, direct current. It is stepped by 0.1 % of charge at most, at the middle of
+ * each step. The pack's management would keep a reserve of charge that the driver never sees: give the two ends of the
+ * window that is used.
  *
  * @param options - battery, power, and states of charge to begin and to end
  * @throws InputError `INCONSISTENT` when it ends above where it begins, `NOT_VALID_HERE` for a power that it cannot give at the
- *   beginning, `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ *   beginning, `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `UNKNOWN_OPTION`,
+ * `MISSING_OPTION`
  * @example
  * const cells = { cellCapacity: q("140 Ah"), cellResistance: q("0.7 mΩ"), openCircuit: openCircuitCurves.nickelRich };
  * const battery = packBattery({ arrangement: { series: 96, parallel: 2 }, ...cells, interconnectResistance: q("10 mΩ") });

@@ -107,15 +107,13 @@ export function batteryPoint(options: BatteryPointOptions): BatteryPoint {
 
 function beyond({ minimumVoltage, maximumVoltage }: PackBattery, terminal: number): string[] {
   const shown = quantity(terminal, "V").format();
-  if (terminal < minimumVoltage) {
-    return [
-      `the terminals are at ${shown}, below the lowest voltage of ${quantity(minimumVoltage, "V").format()}: the pack would cut off`,
-    ];
+  // A power at its limit may pass it by a rounding error.
+  const slack = 1e-9 * terminal;
+  if (terminal < minimumVoltage.in("V") - slack) {
+    return [`the terminals are at ${shown}, below the lowest ${minimumVoltage.format()}: the pack would cut off`];
   }
-  if (terminal > maximumVoltage * (1 + 1e-9)) {
-    return [
-      `the terminals are at ${shown}, above the highest voltage of ${quantity(maximumVoltage, "V").format()}: the pack would refuse`,
-    ];
+  if (terminal > maximumVoltage.in("V") + slack) {
+    return [`the terminals are at ${shown}, above the highest ${maximumVoltage.format()}: the pack would refuse`];
   }
   return [];
 }

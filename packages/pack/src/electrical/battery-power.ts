@@ -36,9 +36,9 @@ export interface BatteryPower {
 /**
  * Peak power and continuous power of a battery at a state of charge.
  *
- * Peak power ends at a limit of voltage or current. Continuous power is the one whose loss the cooling just carries away, and no more
- * than the peak: it needs a resistance of minutes, not of seconds, which is greater. Other limits of a real pack (plating of lithium
- * when cold, fuses, busbars) are not known here.
+ * Peak power ends at a limit of voltage or current. Continuous power is the one whose loss the cooling just carries away,
+ * and no more than the peak: it needs a resistance of minutes, not of seconds, which is greater. Other limits of a real
+ * pack (plating of lithium when cold, fuses, busbars) are not known here.
  *
  * @param options - battery, state of charge, and the heat that cooling takes away
  * @throws InputError `NEGATIVE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`,

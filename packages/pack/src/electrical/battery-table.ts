@@ -15,8 +15,8 @@ export interface BatteryTable {
 }
 
 /**
- * @internal Tables two curves: pairs of voltage in V and resistance in Ω, side by side, so that one look-up touches one place in memory.
- * The last pair stands there twice, so that a full battery is looked up like any other.
+ * @internal Tables two curves: pairs of voltage in V and resistance in Ω, side by side, so that one look-up touches one
+ *   place in memory. The last pair stands there twice, so that a full battery is looked up like any other.
  */
 export function tabled(voltage: (state: number) => number, resistance: (state: number) => number): Float64Array {
   const pairs = new Float64Array(2 * (STEPS + 2));

@@ -1,9 +1,9 @@
-import type { ElectricCharge, Quantity } from "@tarewatt/units";
+import type { ElectricCharge, Quantity, Temperature, Voltage } from "@tarewatt/units";
 import type { Caution } from "../safety/caution.js";
 
 /**
- * A battery as the simulation of a vehicle needs it: plain numbers in SI units, for loops. Power is that at the terminals, positive
- * discharging; state of charge is 0 (empty cells) to 1 (full). Temperature and age are fixed when it is made.
+ * A battery as the simulation of a vehicle needs it: plain numbers in SI units, for loops. Power is that at the terminals,
+ * positive discharging; state of charge is 0 (empty cells) to 1 (full). Temperature and age are fixed when it is made.
  */
 export interface Battery {
   /** What it is, in words. */
@@ -29,18 +29,18 @@ export interface PackBattery extends Battery {
   readonly form: "voltage behind a resistance";
   /** Capacity that is left. */
   readonly capacity: Quantity<ElectricCharge>;
-  /** Temperature of the cells that it was made for, in °C. */
-  readonly temperature: number;
+  /** Temperature of the cells that it was made for. */
+  readonly temperature: Quantity<Temperature>;
   /** Resistance over that of the new battery. */
   readonly resistanceGrowth: number;
   /** Open-circuit voltage of the pack in V. */
   openCircuitVoltage(stateOfCharge: number): number;
   /** Resistance of the pack in Ω, of the pulse length that the cell's resistance was given for. */
   resistance(stateOfCharge: number): number;
-  /** Lowest voltage at the terminals, in V. */
-  readonly minimumVoltage: number;
-  /** Highest voltage at the terminals, in V. */
-  readonly maximumVoltage: number;
+  /** Lowest voltage at the terminals. */
+  readonly minimumVoltage: Quantity<Voltage>;
+  /** Highest voltage at the terminals. */
+  readonly maximumVoltage: Quantity<Voltage>;
   /** Cautions about safety, to be printed wherever figures of the battery are. */
   readonly cautions: readonly Caution[];
 }

@@ -54,9 +54,9 @@ export interface ReversibleHeatInputs {
  * Heat that a cell sets free (positive) or takes up (negative) without any loss, because its open-circuit voltage depends on
  * its temperature.
  *
- * Returns watts of one cell. Over a discharge and the charge that undoes it, it sums to nothing, so no energy balance here counts it;
- * it matters for temperatures at low current only. Cells of one chemistry differ in it, sign included: use measured values of
- * the cell at hand. Source: thermodynamics of cells, from memory.
+ * Returns watts of one cell. Over a discharge and the charge that undoes it, it sums to nothing, so no energy balance here
+ * counts it; it matters for temperatures at low current only. Cells of one chemistry differ in it, sign included: use
+ * measured values of the cell at hand. Source: thermodynamics of cells, from memory.
  *
  * @throws InputError `WRONG_DIMENSION`, `OUT_OF_RANGE`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

@@ -33,8 +33,8 @@ export interface PackBatteryOptions {
   /** Open-circuit voltage of one cell against its state of charge. See {@link openCircuitCurves}. */
   readonly openCircuit: OpenCircuitCurve;
   /**
-   * Resistance of one new cell at half charge and 25 °C. Greater than zero. It belongs to a length of pulse: give that of about ten
-   * seconds for peak power, the greater one of minutes for continuous power and for charging.
+   * Resistance of one new cell at half charge and 25 °C. Greater than zero. It belongs to a length of pulse: give that of
+   * about ten seconds for peak power, the greater one of minutes for continuous power and for charging.
    */
   readonly cellResistance: Quantity<ElectricResistance>;
   /** Resistance of everything between the cells and the terminals. Not negative; none when left out, with a warning. */
@@ -82,12 +82,13 @@ const count = { unit: "1", atLeast: 1, atMost: 1e6 } as const satisfies NumberRu
  *
  * Resistance is that of the cells (at half charge and 25 °C, times factors for charge, temperature and age) times series over
  * parallel, plus what joins them. Its curves are tabled at every 0.1 % of charge. What it leaves out: the slow part of the
- * voltage's answer to a current, hysteresis, the dependence of the open-circuit voltage on temperature, and differences between cells.
- * Source: definition of the equivalent circuit; the curves say where they are from.
+ * voltage's answer to a current, hysteresis, the dependence of the open-circuit voltage on temperature, and differences
+ * between cells. Source: definition of the equivalent circuit; the curves say where they are from.
  *
  * @param options - cells, curves, temperature, age and limits
  * @returns the battery, with plain-number functions in SI units
- * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `INCONSISTENT` when curves or voltage limits
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `INCONSISTENT` when curves or voltage
+ *   limits
  *   contradict, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const cells = { cellCapacity: q("140 Ah"), cellResistance: q("0.7 mΩ"), openCircuit: openCircuitCurves.nickelRich };
@@ -120,13 +121,14 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
     },
   );
   const capacity = cellCapacity * parallel * capacityLeft;
-  const maximumVoltage = series * maximumCellVoltage;
-  const caution = highVoltageCaution(quantity(Number(maximumVoltage.toPrecision(6)), "V"));
+  const minimumVoltage = quantity(series * minimumCellVoltage, "V");
+  const maximumVoltage = quantity(series * maximumCellVoltage, "V");
+  const caution = highVoltageCaution(maximumVoltage);
   const kernel = tabledBattery({
     pairs,
     charge: capacity * 3600,
-    minimumVoltage: series * minimumCellVoltage,
-    maximumVoltage,
+    minimumVoltage: minimumVoltage.in("V"),
+    maximumVoltage: maximumVoltage.in("V"),
     dischargeCurrent: read.maximumDischargeCurrent ?? Number.POSITIVE_INFINITY,
     chargeCurrent: read.maximumChargeCurrent ?? Number.POSITIVE_INFINITY,
   });
@@ -134,9 +136,9 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
     form: "voltage behind a resistance",
     name,
     capacity: quantity(capacity, "Ah"),
-    temperature,
+    temperature: quantity(temperature, "°C"),
     resistanceGrowth,
-    minimumVoltage: series * minimumCellVoltage,
+    minimumVoltage,
     maximumVoltage,
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
     warnings: Object.freeze(doubts(options, temperature, byTemperature)),

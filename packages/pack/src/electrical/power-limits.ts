@@ -44,7 +44,8 @@ export interface PowerAtVoltageInputs extends GreatestPowerInputs {
 }
 
 /**
- * Power of a source with resistance at a given terminal voltage: the most it may give at its lowest, or take at its highest, voltage.
+ * Power of a source with resistance at a given terminal voltage: the most it may give at its lowest, or take at its
+ * highest, voltage.
  *
  * Returns watts, positive when the source discharges (terminal voltage below the open-circuit voltage), negative when it is
  * charged. At a lowest voltage below half the open-circuit voltage {@link greatestPower} is the limit instead.

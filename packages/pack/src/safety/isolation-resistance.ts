@@ -15,10 +15,12 @@ export const isolationSource: Source = /* @__PURE__ */ Object.freeze({
 });
 
 /**
- * Isolation resistance that UN Regulation No. 100 asks of a high-voltage bus against the body, in Ω for each volt of working voltage.
+ * Isolation resistance that UN Regulation No. 100 asks of a high-voltage bus against the body, in Ω for each volt of
+ * working voltage.
  *
- * Dimension: Ω/V. Where direct and alternating buses are joined galvanically the greater figure holds for both, unless the alternating side is protected
- * twice over. Source: 5.1.3 as quoted; the regulation itself decides, in its edition in force.
+ * Dimension: Ω/V. Where direct and alternating buses are joined galvanically the greater figure holds for both, unless the
+ * alternating side is protected twice over. Source: 5.1.3 as quoted; the regulation itself decides, in its edition in
+ * force.
  *
  * @example
  * isolationPerVolt.directBus; // 100
@@ -47,7 +49,8 @@ export interface IsolationResistanceInputs {
 /**
  * Least isolation resistance between a high-voltage bus and the body of a vehicle.
  *
- * Returns kilo-ohms. It says what a regulation asks for, not how to measure it or that a vehicle is safe. Source: UN Regulation No. 100, 5.1.3 as quoted.
+ * Returns kilo-ohms. It says what a regulation asks for, not how to measure it or that a vehicle is safe. Source: UN
+ * Regulation No. 100, 5.1.3 as quoted.
  *
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example

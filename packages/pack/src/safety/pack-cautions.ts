@@ -11,8 +11,8 @@ export interface PackCautionsOptions {
 }
 
 /**
- * All cautions that belong to a traction battery, in the order in which a report should print them: voltage, isolation, charging, storage, damage,
- * transport, and that estimates are no basis for design.
+ * All cautions that belong to a traction battery, in the order in which a report should print them: voltage, isolation,
+ * charging, storage, damage, transport, and that estimates are no basis for design.
  *
  * Those of voltage and isolation only above 60 V of direct current; the others at any voltage, because cells burn at any.
  *
@@ -39,8 +39,9 @@ function isolation(maximumVoltage: Quantity<Voltage>): Caution {
   return Object.freeze({
     code: "ISOLATION",
     text:
-      `Isolation: at ${maximumVoltage.to("V")} of working voltage UN Regulation No. 100 asks for at least ${least(directBus)} between a direct bus and the body, ` +
-      `and ${least(joined)} where it is joined to an alternating bus without further protection. Only qualified people may measure it.`,
+      `Isolation: at ${maximumVoltage.to("V")} of working voltage UN Regulation No. 100 asks for at least ${least(directBus)} ` +
+      `between a direct bus and the body, and ${least(joined)} where it is joined to an alternating bus without further ` +
+      "protection. Only qualified people may measure it.",
     source: isolationSource,
   });
 }

@@ -273,7 +273,7 @@ describe("contradictions", () => {
       "one of the three is wrong",
     );
     const { acceptance: _, ...bare } = plain;
-    expect(chargeSession({ ...bare, station }).warnings.join()).toContain("least possible");
+    expect(chargeSession({ ...bare, station }).warnings.join()).toContain("least time possible");
     expect(chargeSession({ ...plain, station }).cautions.map(({ code }) => code)).toEqual(["CHARGING"]);
     expect(chargeSession({ ...plain, packVoltage: q("350 V"), station }).cautions.map(({ code }) => code)).toContain(
       "HIGH_VOLTAGE",

@@ -128,14 +128,14 @@ describe("the limits of a battery", () => {
           power: quantity(each.maximumDischargePower(state), "W"),
           stateOfCharge: state,
         });
-        const lowest = Math.max(each.minimumVoltage, volts / 2);
+        const lowest = Math.max(each.minimumVoltage.in("V"), volts / 2);
         expect(relativeDifference(given.terminalVoltage.in("V"), lowest)).toBeLessThan(1e-5);
         const taken = batteryPoint({
           battery: each,
           power: quantity(-each.maximumChargePower(state), "W"),
           stateOfCharge: state,
         });
-        expect(relativeDifference(taken.terminalVoltage.in("V"), each.maximumVoltage)).toBeLessThan(1e-9);
+        expect(relativeDifference(taken.terminalVoltage.in("V"), each.maximumVoltage.in("V"))).toBeLessThan(1e-9);
       }),
     );
     const fused = packBattery({
@@ -314,7 +314,7 @@ describe("a battery is refused", () => {
     expect(packBattery(bare).warnings.join()).toContain("between the cells");
     expect(packBattery({ ...batteryOptions, temperature: q("-40 °C") }).warnings.join()).toContain("outside");
     const hard = batteryPoint({ battery, power: q("740 kW"), stateOfCharge: 0.6 });
-    expect(hard.warnings.join()).toContain("below the lowest voltage");
+    expect(hard.warnings.join()).toContain("below the lowest 241 V");
     expect(battery.warnings).toEqual([]);
   });
 });
