@@ -4,7 +4,7 @@ const STEPS = 1000;
 /** @internal Open-circuit voltage and resistance on a uniform grid, read by {@link tabledBattery}. */
 export interface BatteryTable {
   /** What {@link tabled} made. */
-  readonly pairs: Float64Array;
+  readonly steps: Float64Array;
   /** Capacity in A·s. */
   readonly charge: number;
   /** Voltages and currents that must not be passed, in V and A. */
@@ -15,17 +15,20 @@ export interface BatteryTable {
 }
 
 /**
- * @internal Tables two curves: pairs of voltage in V and resistance in Ω, side by side, so that one look-up touches one
- *   place in memory. The last pair stands there twice, so that a full battery is looked up like any other.
+ * @internal Tables two curves: for each step voltage in V and its rise to the next, resistance in Ω and its rise, side by side, so that
+ * one look-up touches one place in memory. The last step is that of a full battery, which rises no more.
  */
 export function tabled(voltage: (state: number) => number, resistance: (state: number) => number): Float64Array {
-  const pairs = new Float64Array(2 * (STEPS + 2));
-  for (let i = 0; i <= STEPS + 1; i++) {
-    const state = Math.min(i, STEPS) / STEPS;
-    pairs[2 * i] = voltage(state);
-    pairs[2 * i + 1] = resistance(state);
+  const steps = new Float64Array(4 * (STEPS + 1));
+  for (let i = 0; i <= STEPS; i++) {
+    const state = i / STEPS;
+    const next = Math.min(i + 1, STEPS) / STEPS;
+    steps[4 * i] = voltage(state);
+    steps[4 * i + 1] = voltage(next) - voltage(state);
+    steps[4 * i + 2] = resistance(state);
+    steps[4 * i + 3] = resistance(next) - resistance(state);
   }
-  return pairs;
+  return steps;
 }
 
 /** Place in the table. Outside 0 to 1 the nearer end counts: a loop that overshoots by a rounding error must not fall off. */
@@ -33,11 +36,10 @@ function placeOf(stateOfCharge: number): number {
   return Math.min(STEPS, Math.max(0, stateOfCharge * STEPS));
 }
 
-/** A value of the table, by line between its neighbours. `offset` 0 is the voltage, 1 the resistance. */
-function read(pairs: Float64Array, place: number, offset: 0 | 1): number {
+/** A value of the table, by line between its neighbours. `offset` 0 is the voltage, 2 the resistance. */
+function read(steps: Float64Array, place: number, offset: 0 | 2): number {
   const index = Math.floor(place);
-  const from = pairs[2 * index + offset] as number;
-  return from + (place - index) * ((pairs[2 * index + 2 + offset] as number) - from);
+  return (steps[4 * index + offset] as number) + (place - index) * (steps[4 * index + offset + 1] as number);
 }
 
 /** Current in A. Beyond the greatest power the root is held at 0: the loss goes on rising, and nothing is NaN. */
@@ -47,25 +49,25 @@ function currentOf(power: number, volts: number, ohms: number): number {
 }
 
 /** @internal The functions of a battery over its table. */
-export function tabledBattery({ pairs, charge, ...limits }: BatteryTable) {
+export function tabledBattery({ steps, charge, ...limits }: BatteryTable) {
   const { minimumVoltage, maximumVoltage, dischargeCurrent, chargeCurrent } = limits;
   return {
-    openCircuitVoltage: (stateOfCharge: number): number => read(pairs, placeOf(stateOfCharge), 0),
-    resistance: (stateOfCharge: number): number => read(pairs, placeOf(stateOfCharge), 1),
+    openCircuitVoltage: (stateOfCharge: number): number => read(steps, placeOf(stateOfCharge), 0),
+    resistance: (stateOfCharge: number): number => read(steps, placeOf(stateOfCharge), 2),
     lossPower(terminalPower: number, stateOfCharge: number): number {
       const place = placeOf(stateOfCharge);
-      const ohms = read(pairs, place, 1);
-      const amperes = currentOf(terminalPower, read(pairs, place, 0), ohms);
+      const ohms = read(steps, place, 2);
+      const amperes = currentOf(terminalPower, read(steps, place, 0), ohms);
       return amperes * amperes * ohms;
     },
     stateOfChargeRate(terminalPower: number, stateOfCharge: number): number {
       const place = placeOf(stateOfCharge);
-      return -currentOf(terminalPower, read(pairs, place, 0), read(pairs, place, 1)) / charge;
+      return -currentOf(terminalPower, read(steps, place, 0), read(steps, place, 2)) / charge;
     },
     maximumDischargePower(stateOfCharge: number): number {
       const place = placeOf(stateOfCharge);
-      const volts = read(pairs, place, 0);
-      const ohms = read(pairs, place, 1);
+      const volts = read(steps, place, 0);
+      const ohms = read(steps, place, 2);
       // The power rises with the current up to half the voltage, so the least of the three currents decides.
       const byVoltage = (volts - Math.max(minimumVoltage, volts / 2)) / ohms;
       const amperes = Math.min(byVoltage, dischargeCurrent);
@@ -73,8 +75,8 @@ export function tabledBattery({ pairs, charge, ...limits }: BatteryTable) {
     },
     maximumChargePower(stateOfCharge: number): number {
       const place = placeOf(stateOfCharge);
-      const volts = read(pairs, place, 0);
-      const ohms = read(pairs, place, 1);
+      const volts = read(steps, place, 0);
+      const ohms = read(steps, place, 2);
       const amperes = Math.min((maximumVoltage - volts) / ohms, chargeCurrent);
       return Math.max(0, amperes * (volts + amperes * ohms));
     },

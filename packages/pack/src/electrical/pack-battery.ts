@@ -112,7 +112,7 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
   checkWindow(minimumCellVoltage, maximumCellVoltage, openCircuit);
 
   const factor = interpolate(byTemperature.temperature, byTemperature.factor, temperature) * resistanceGrowth;
-  const pairs = tabled(
+  const steps = tabled(
     (state) => series * interpolate(openCircuit.stateOfCharge, openCircuit.voltage, state),
     (state) => {
       const atCharge = interpolate(byCharge.stateOfCharge, byCharge.factor, state);
@@ -125,7 +125,7 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
   const maximumVoltage = quantity(series * maximumCellVoltage, "V");
   const caution = highVoltageCaution(maximumVoltage);
   const kernel = tabledBattery({
-    pairs,
+    steps,
     charge: capacity * 3600,
     minimumVoltage: minimumVoltage.in("V"),
     maximumVoltage: maximumVoltage.in("V"),

@@ -7,6 +7,7 @@ import {
   chargeRate,
   chargeRateBand,
   chargingEfficiencyPrior,
+  type DirectSupplyLimit,
   directSupplyLimits,
   fastChargeClaim,
   ironPhosphateChargeBands,
@@ -18,6 +19,8 @@ import {
   threePhasePower,
 } from "../../src/index.js";
 import { relativeDifference, thrown } from "../support/cells.js";
+
+const voltageTimesCurrent = ({ maximumVoltage, current }: DirectSupplyLimit) => maximumVoltage.times(current).to("kW");
 
 describe("supplies", () => {
   published({
@@ -58,6 +61,29 @@ describe("supplies", () => {
     for (const { power, current, maximumVoltage } of Object.values(directSupplyLimits)) {
       expect(power.in("kW")).toBeLessThanOrEqual((current.in("A") * maximumVoltage.in("V")) / 1000 + 1e-9);
     }
+  });
+
+  published({
+    quantity: "power of the DC levels 1 and 2 of 2012",
+    source: "SAE J1772 (2012), DC level 1 and 2",
+    status: "seen",
+    given: "up to 450 V, 80 A and 200 A",
+    published: [q("36 kW"), q("90 kW")],
+    // Voltage times current, not the power that stands beside them.
+    computed: () => [directSupplyLimits.level1Of2012, directSupplyLimits.level2Of2012].map(voltageTimesCurrent),
+    tolerance: 1e-9,
+    why: "exact but for rounding",
+  });
+
+  published({
+    quantity: "power of the combined and the megawatt charging system",
+    source: "an encyclopaedia and trade reports of 2022",
+    status: "quoted",
+    given: "1000 V, 500 A; 1250 V, 3000 A",
+    published: [q("500 kW"), q("3750 kW")],
+    computed: () => [directSupplyLimits.combined, directSupplyLimits.megawatt].map(voltageTimesCurrent),
+    tolerance: 1e-9,
+    why: "exact but for rounding",
   });
 
   published({
