@@ -4,8 +4,15 @@ import {
   type Ratio,
   type Relation,
   relation,
+  type Source,
   type Temperature,
 } from "@tarewatt/units";
+
+/** @internal */
+export const ironPhosphate2200Source: Source = /* @__PURE__ */ Object.freeze({
+  document: "J. Power Sources 196 (2011) 3942, as a thesis carries it",
+  status: "quoted",
+});
 
 /** Inputs of {@link ironPhosphate2200CycleFade}. */
 export interface IronPhosphate2200CycleFadeInputs {
@@ -37,7 +44,7 @@ export const ironPhosphate2200CycleFade: Relation<IronPhosphate2200CycleFadeInpu
   },
   result: { symbol: "q_loss", unit: "1" },
   expression: "(36041.6979 − 9418.914·C + 1214.955·C² − 47.836·C³)·exp((370.3·C − 31700)/(8.314·T))·Q^0.55/100",
-  source: { document: "J. Power Sources 196 (2011) 3942, as a thesis carries it", status: "quoted" },
+  source: ironPhosphate2200Source,
   validity: "one LFP cell of 2.2 Ah, C/2 to 10C, −30 °C to 60 °C",
   evaluate: ({ rate, temperature, throughput }) =>
     ((36041.6979 - 9418.914 * rate + 1214.955 * rate ** 2 - 47.836 * rate ** 3) *

@@ -4,6 +4,7 @@ import {
   type Relation,
   type RelationInput,
   relation,
+  type Source,
   type Temperature,
   type Time,
 } from "@tarewatt/units";
@@ -28,10 +29,11 @@ export interface IronPhosphate26650CycleFadeInputs {
   readonly equivalentCycles: number | Quantity<Ratio>;
 }
 
-const calendarSource = {
+/** @internal */
+export const ironPhosphate26650Source: Source = /* @__PURE__ */ Object.freeze({
   document: "J. Energy Storage 17 (2018) 153, as three open codes of its authors' university carry it",
   status: "quoted",
-} as const;
+});
 const validity =
   "one LFP cell 26650 of 3 Ah; tests of 29 months at 0 °C to 60 °C, cycling at 25 °C and 40 °C (from memory)";
 const temperature: RelationInput = {
@@ -66,7 +68,7 @@ export const ironPhosphate26650CalendarFade: Relation<IronPhosphate26650Calendar
     inputs: calendar,
     result: { symbol: "q_cal", unit: "1" },
     expression: "1.2571·10⁻⁵·exp(−17126/8.3145·(1/T − 1/298.15))·(2.8575·(s − 0.5)³ + 0.60225)·√(t)",
-    source: calendarSource,
+    source: ironPhosphate26650Source,
     validity,
     evaluate: ({ stateOfCharge: state, temperature: kelvin, time: seconds }) =>
       1.2571e-5 *
@@ -91,7 +93,7 @@ export const ironPhosphate26650CalendarResistance: Relation<IronPhosphate26650Ca
     inputs: calendar,
     result: { symbol: "r_cal", unit: "1" },
     expression: "3.419·10⁻¹⁰·exp(−71827/8.3145·(1/T − 1/298.15))·(3.3903·(s − 0.5)² + 1.5604)·t",
-    source: calendarSource,
+    source: ironPhosphate26650Source,
     validity,
     evaluate: ({ stateOfCharge: state, temperature: kelvin, time: seconds }) =>
       3.419e-10 *

@@ -5,6 +5,7 @@ import {
   type Relation,
   type RelationInput,
   relation,
+  type Source,
   type Temperature,
   type Time,
   type Voltage,
@@ -30,8 +31,11 @@ export interface Nmc18650CycleInputs {
   readonly throughput: Quantity<ElectricCharge>;
 }
 
-const document = "J. Power Sources 257 (2014) 325";
-const source = { document: `${document}, as open texts carry it`, status: "quoted" } as const;
+/** @internal */
+export const nmc18650Source: Source = /* @__PURE__ */ Object.freeze({
+  document: "J. Power Sources 257 (2014) 325, as open texts carry it",
+  status: "quoted",
+});
 const temperature: RelationInput = {
   symbol: "T",
   unit: "K",
@@ -75,7 +79,7 @@ export const nmc18650CalendarFade: Relation<Nmc18650CalendarInputs, number> = /*
   inputs: calendar,
   result: { symbol: "q_cal", unit: "1" },
   expression: "(7.543·V − 23.75)·10⁶·exp(−6976/T)·t^0.75",
-  source,
+  source: nmc18650Source,
   validity,
   evaluate: ({ restVoltage: volts, temperature: kelvin, time: days }) =>
     (7.543 * volts - 23.75) * 1e6 * Math.exp(-6976 / kelvin) * days ** 0.75,
@@ -95,7 +99,7 @@ export const nmc18650CycleFade: Relation<Nmc18650CycleInputs, number> = /* @__PU
   inputs: cycling,
   result: { symbol: "q_cyc", unit: "1" },
   expression: "(0.007348·(V_m − 3.667)² + 0.00076 + 0.004081·D)·√(Q)",
-  source,
+  source: nmc18650Source,
   validity,
   evaluate: ({ meanVoltage: volts, depth: share, throughput: charge }) =>
     (0.007348 * (volts - 3.667) ** 2 + 0.00076 + 0.004081 * share) * Math.sqrt(charge),
@@ -115,7 +119,7 @@ export const nmc18650CalendarResistance: Relation<Nmc18650CalendarInputs, number
   inputs: calendar,
   result: { symbol: "r_cal", unit: "1" },
   expression: "(5.270·V − 16.32)·10⁵·exp(−5986/T)·t^0.75",
-  source,
+  source: nmc18650Source,
   validity,
   evaluate: ({ restVoltage: volts, temperature: kelvin, time: days }) =>
     (5.27 * volts - 16.32) * 1e5 * Math.exp(-5986 / kelvin) * days ** 0.75,
@@ -136,7 +140,7 @@ export const nmc18650CycleResistance: Relation<Nmc18650CycleInputs, number> = /*
   inputs: cycling,
   result: { symbol: "r_cyc", unit: "1" },
   expression: "max(0, 0.0002153·(V_m − 3.725)² − 0.00001521 + 0.0002798·D)·Q",
-  source: { document, status: "memory" },
+  source: { document: "J. Power Sources 257 (2014) 325", status: "memory" },
   validity,
   evaluate: ({ meanVoltage: volts, depth: share, throughput: charge }) =>
     Math.max(0, 0.0002153 * (volts - 3.725) ** 2 - 0.00001521 + 0.0002798 * share) * charge,

@@ -2,17 +2,19 @@ import { frozen } from "../check/frozen.js";
 import { interpolate } from "../check/interpolate.js";
 import { openCircuitCurves } from "../chemistry/open-circuit-curves.js";
 import type { AgeingModel, AgeingUse } from "./ageing-model.js";
-import { ironPhosphate2200CycleFade } from "./iron-phosphate-2200.js";
+import { ironPhosphate2200CycleFade, ironPhosphate2200Source } from "./iron-phosphate-2200.js";
 import {
   ironPhosphate26650CalendarFade,
   ironPhosphate26650CalendarResistance,
   ironPhosphate26650CycleFade,
+  ironPhosphate26650Source,
 } from "./iron-phosphate-26650.js";
 import {
   nmc18650CalendarFade,
   nmc18650CalendarResistance,
   nmc18650CycleFade,
   nmc18650CycleResistance,
+  nmc18650Source,
 } from "./nmc-18650.js";
 
 const DAYS = 365.25;
@@ -26,7 +28,7 @@ const ironPhosphate2200: AgeingModel = /* @__PURE__ */ frozen<AgeingModel>({
   covers: "cycling alone",
   notes: [OLD_CELL, "throughput is read as charge discharged (from memory), scaled by the capacity of the cell"],
   fitted: { temperature: [-30, 60], rate: [0.5, 10], years: 5 },
-  source: ironPhosphate2200CycleFade.source,
+  source: ironPhosphate2200Source,
   fade: ({ rate, temperature, equivalentCycles }: AgeingUse) =>
     ironPhosphate2200CycleFade.of({ rate, temperature: kelvin(temperature), throughput: 2.2 * equivalentCycles }),
 });
@@ -58,7 +60,7 @@ const nmc18650: AgeingModel = /* @__PURE__ */ frozen<AgeingModel>({
     "C-rate and temperature of cycling are not in it",
   ],
   fitted: { temperature: [35, 50], years: 2 },
-  source: nmc18650CalendarFade.source,
+  source: nmc18650Source,
   fade: (use: AgeingUse) => nmc18650CalendarFade.of(nmcCalendar(use)) + nmc18650CycleFade.of(nmcCycling(use)),
   resistanceGrowth: (use: AgeingUse) =>
     nmc18650CalendarResistance.of(nmcCalendar(use)) + nmc18650CycleResistance.of(nmcCycling(use)),
@@ -79,7 +81,7 @@ const ironPhosphate26650: AgeingModel = /* @__PURE__ */ frozen<AgeingModel>({
     "the growth of resistance by cycling differs between the codes that carry the model and is left out",
   ],
   fitted: { temperature: [0, 60], rate: [0.2, 1], years: 2.5 },
-  source: ironPhosphate26650CalendarFade.source,
+  source: ironPhosphate26650Source,
   fade: (use: AgeingUse) =>
     ironPhosphate26650CalendarFade.of(phosphateCalendar(use)) + ironPhosphate26650CycleFade.of(use),
   resistanceGrowth: (use: AgeingUse) => ironPhosphate26650CalendarResistance.of(phosphateCalendar(use)),

@@ -52,16 +52,9 @@ const traps = [
 /** Below a tenth of the charge nothing is published; the first value is held. */
 const stateOfCharge = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
 
-// biome-ignore format: one quantile a line, in columns of a tenth of the charge from 10 % on
-const rates = {
-  p10:    [1.02, 1.05, 1.07, 1.12, 1.09, 0.90, 0.65, 0.43, 0.26, 0.11],
-  median: [1.69, 1.64, 1.65, 1.54, 1.33, 1.18, 0.97, 0.83, 0.49, 0.23],
-  p90:    [2.36, 2.28, 2.27, 2.32, 2.06, 1.79, 1.71, 1.31, 0.82, 0.42],
-  share:  [0.97, 0.96, 0.97, 0.95, 0.86, 0.74, 0.62, 0.49, 0.30, 0.12],
-} as const;
-
-function curve(name: string, [first, ...rest]: readonly number[]): AcceptanceCurve {
-  const rate = [first as number, first as number, ...rest];
+/** A curve from its values at 10, 20 … 100 %. */
+function curve(name: string, from10: readonly number[]): AcceptanceCurve {
+  const rate = [from10[0] as number, ...from10];
   return { name: `${name} of 74 published curves`, stateOfCharge, rate, source, warnings: [] };
 }
 
@@ -76,10 +69,10 @@ function curve(name: string, [first, ...rest]: readonly number[]): AcceptanceCur
  */
 export const publishedAcceptance: PublishedAcceptance = /* @__PURE__ */ frozen({
   curves: 74,
-  p10: /* @__PURE__ */ curve("10th percentile", rates.p10),
-  median: /* @__PURE__ */ curve("median", rates.median),
-  p90: /* @__PURE__ */ curve("90th percentile", rates.p90),
-  shareOfPeak: { stateOfCharge, share: [rates.share[0], ...rates.share] },
+  p10: /* @__PURE__ */ curve("10th percentile", [1.02, 1.05, 1.07, 1.12, 1.09, 0.9, 0.65, 0.43, 0.26, 0.11]),
+  median: /* @__PURE__ */ curve("median", [1.69, 1.64, 1.65, 1.54, 1.33, 1.18, 0.97, 0.83, 0.49, 0.23]),
+  p90: /* @__PURE__ */ curve("90th percentile", [2.36, 2.28, 2.27, 2.32, 2.06, 1.79, 1.71, 1.31, 0.82, 0.42]),
+  shareOfPeak: { stateOfCharge, share: [0.97, 0.97, 0.96, 0.97, 0.95, 0.86, 0.74, 0.62, 0.49, 0.3, 0.12] },
   from10To80: {
     minutes: { p10: 23.2, p25: 26.2, median: 33.1, p75: 38.4, p90: 46.7 },
     meanRate: { p10: 0.9, p25: 1.09, median: 1.27, p75: 1.6, p90: 1.81 },
