@@ -3,7 +3,7 @@ import type { PackBattery } from "../electrical/battery.js";
 import type { AcceptanceCurve } from "./acceptance.js";
 import type { StationRead } from "./read-station.js";
 
-/** What may hold the power of a charge down, in the order in which a tie is named. */
+/** @internal What may hold the power of a charge down, in the order in which a tie is named. */
 export const limits = [
   "station power",
   "station current",
@@ -33,8 +33,8 @@ export interface LimitedCharge {
 export interface LeastLimit {
   power: number;
   by: number;
-  /** The least of the limits that are the vehicle's own. */
-  ofPack: number;
+  /** The least of the limits that fall towards full: when it has come down to nothing, the charge is over. */
+  taper: number;
 }
 
 /** @internal Finds the power into the terminals of a battery, in W, at a state of charge. */
@@ -67,7 +67,7 @@ export function chargeLimiter(charge: LimitedCharge): (stateOfCharge: number, le
     for (let i = 1; i < found.length; i++) if ((found[i] as number) < (found[by] as number)) by = i;
     least.by = by;
     least.power = found[by] as number;
-    least.ofPack = Math.min(found[2], found[3], found[4], found[5]);
+    least.taper = Math.min(found[2], found[3], found[5]);
   };
 }
 

@@ -31,7 +31,7 @@ export interface ChargeRun {
 export function chargeRun(charge: LimitedCharge, from: number, to: number): ChargeRun {
   const { battery, usableEnergy, station } = charge;
   const limit = chargeLimiter(charge);
-  const least: LeastLimit = { power: 0, by: 0, ofPack: 0 };
+  const least: LeastLimit = { power: 0, by: 0, taper: 0 };
   const step = (to - from) / STEPS;
   const over = (OVER * usableEnergy) / 3600;
   const secondsBy = new Float64Array(limits.length);
@@ -40,8 +40,8 @@ export function chargeRun(charge: LimitedCharge, from: number, to: number): Char
   for (; steps < STEPS; steps++) {
     const middle = from + (steps + 0.5) * step;
     limit(middle, least);
-    const { power, by, ofPack } = least;
-    if (ofPack < over) break;
+    const { power, by, taper } = least;
+    if (taper < over) break;
     if (!(power > 0)) {
       throw new InputError(
         "NOT_VALID_HERE",

@@ -113,8 +113,8 @@ const rules = {
  *
  * @param options - station, states of charge, and what is known about the battery
  * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above
- *   `from`, or for both
- *   battery and usable energy or neither; `NOT_VALID_HERE` when no power is left for the battery; and what `readOptions` throws
+ *   `from`, or for both battery and usable energy or neither; `NOT_VALID_HERE` when no power is left for the battery; and what
+ *   `readOptions` throws
  * @example
  * const station = { power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V"), efficiency: 0.93 };
  * const pack = { usableEnergy: q("90 kWh"), packVoltage: q("350 V"), acceptance: publishedAcceptance.median };

@@ -73,6 +73,13 @@ export function sessionDoubts(given: LimitedCharge & { readonly to: number; read
       "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
+  const celsius = battery?.temperature.in("°C") ?? 25;
+  if (celsius < 0 && rateLimit === Number.POSITIVE_INFINITY) {
+    found.push(
+      `the cells are at ${Number(celsius.toPrecision(3))} °C: in frost packs refuse to charge, charge slowly or are heated before, ` +
+        "because lithium plates; give a rateLimit",
+    );
+  }
   const both = current * maximumVoltage;
   if (power > both * (1 + 1e-9) && power !== Number.POSITIVE_INFINITY) {
     found.push(

@@ -179,6 +179,12 @@ describe("what holds a charge down", () => {
     expect(session.warnings.join()).toContain("the station's highest voltage");
   });
 
+  it("is a slow rate for as long as it takes: it is no taper", () => {
+    const { time, endedBy } = chargeSession({ station, battery, from: 0.1, to: 0.2, rateLimit: 0.01 });
+    expect(endedBy).toBe("state of charge");
+    expect(time.in("h")).toBeGreaterThan(8);
+  });
+
   it("is the battery at full charge: the last of it takes for ever, so the charge ends at C/50", () => {
     const { reached, endedBy, warnings } = chargeSession({ station, battery, from: 0.5, to: 1 });
     expect(endedBy).toBe("taper");
@@ -273,6 +279,11 @@ describe("contradictions", () => {
       "one of the three is wrong",
     );
     const { acceptance: _, ...bare } = plain;
+    const cold = packBattery({ ...batteryOptions, temperature: q("-5 °C") });
+    expect(chargeSession({ station, battery: cold, from: 0.1, to: 0.5 }).warnings.join()).toContain("-5 °C: in frost");
+    expect(chargeSession({ station, battery: cold, from: 0.1, to: 0.5, rateLimit: 0.1 }).warnings.join()).not.toContain(
+      "frost",
+    );
     expect(chargeSession({ ...bare, station }).warnings.join()).toContain("least time possible");
     expect(chargeSession({ ...plain, station }).cautions.map(({ code }) => code)).toEqual(["CHARGING"]);
     expect(chargeSession({ ...plain, packVoltage: q("350 V"), station }).cautions.map(({ code }) => code)).toContain(
