@@ -5,7 +5,6 @@ import {
   openCircuitCurves,
   packBattery,
   prismaticCell,
-  publishedAgeingModels,
   resistanceAgainstCharge,
   resistanceAgainstTemperature,
 } from "@tarewatt/pack";
@@ -269,7 +268,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
         fastRate: 1.2,
         slowRate: 0.2,
       },
-      ...{ models: [publishedAgeingModels.nmc18650], curves: [{ ...fadeCurve(fadeOptions) }] },
+      ...{ models: ["nmc18650"], curves: [{ ...fadeCurve(fadeOptions) }] },
     },
   ],
 

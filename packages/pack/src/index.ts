@@ -31,7 +31,7 @@ export {
   nmc18650CycleFade,
   nmc18650CycleResistance,
 } from "./ageing/nmc-18650.js";
-export { publishedAgeingModels } from "./ageing/published-ageing-models.js";
+export { type AgeingModelName, publishedAgeingModels } from "./ageing/published-ageing-models.js";
 export {
   type Arrangement,
   type ArrangementOptions,

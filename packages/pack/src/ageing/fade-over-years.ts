@@ -1,5 +1,4 @@
 import {
-  describeGiven,
   type Energy,
   type EnergyPerDistance,
   InputError,
@@ -13,10 +12,9 @@ import {
   type Temperature,
 } from "@tarewatt/units";
 import { rangeAdded } from "../charging/relations.js";
-import type { AgeingModel } from "./ageing-model.js";
 import { equivalentCycles } from "./equivalent-cycles.js";
 import { type FadeCurve, readFadeCurves } from "./fade-curve.js";
-import { publishedAgeingModels } from "./published-ageing-models.js";
+import { type AgeingModelName, readModels } from "./published-ageing-models.js";
 import { tracksOf } from "./tracks.js";
 
 /** Options of {@link fadeOverYears}. */
@@ -41,8 +39,8 @@ export interface FadeOverYearsOptions {
   readonly fastRate?: number | Quantity<Ratio> | undefined;
   /** Mean C-rate of slow charging in 1/h; 0.15 when left out (common practice, no source). Greater than zero. */
   readonly slowRate?: number | Quantity<Ratio> | undefined;
-  /** Published models to show; all of {@link publishedAgeingModels} when left out. */
-  readonly models?: readonly AgeingModel[] | undefined;
+  /** Names of the published models to show; all of {@link publishedAgeingModels} when left out. */
+  readonly models?: readonly AgeingModelName[] | undefined;
   /** Curves of your own to show beside them. See {@link fadeCurve}. */
   readonly curves?: readonly FadeCurve[] | undefined;
 }
@@ -167,19 +165,6 @@ export function fadeOverYears(options: FadeOverYearsOptions): FadeOverYears {
     ]),
     working: () => [equivalentCycles.explain(forCycles), rangeAdded.explain(forRange)],
   });
-}
-
-function readModels(given: readonly AgeingModel[] | undefined): readonly AgeingModel[] {
-  if (given === undefined) return Object.values(publishedAgeingModels);
-  const known = Object.values(publishedAgeingModels);
-  if (Array.isArray(given) && given.every((each) => known.includes(each))) return given;
-  throw new InputError(
-    "WRONG_CHOICE",
-    `models must be an array of publishedAgeingModels: got ${describeGiven(given)}`,
-    {
-      name: "models",
-    },
-  );
 }
 
 function spreadOf(tracks: readonly FadeTrack[], years: number): FadeSpread[] {

@@ -1,3 +1,4 @@
+import { describeGiven, InputError, nearest } from "@tarewatt/units";
 import { frozen } from "../check/frozen.js";
 import { interpolate } from "../check/interpolate.js";
 import { openCircuitCurves } from "../chemistry/open-circuit-curves.js";
@@ -106,3 +107,25 @@ export const publishedAgeingModels: {
   /** Time and cycling of an iron-phosphate cylinder 26650 of 3 Ah. */
   readonly ironPhosphate26650: AgeingModel;
 } = /* @__PURE__ */ Object.freeze({ ironPhosphate2200, nmc18650, ironPhosphate26650 });
+
+/** Name of a model of {@link publishedAgeingModels}. */
+export type AgeingModelName = keyof typeof publishedAgeingModels;
+
+/** @internal The models of these names; all when none are given. */
+export function readModels(names: unknown): readonly AgeingModel[] {
+  if (names === undefined) return Object.values(publishedAgeingModels);
+  if (!Array.isArray(names)) {
+    throw new InputError("WRONG_CHOICE", `models must be an array of names: got ${describeGiven(names)}`, {
+      name: "models",
+    });
+  }
+  return Array.from(names, (name: unknown, i) => {
+    if (typeof name === "string" && Object.hasOwn(publishedAgeingModels, name)) {
+      return publishedAgeingModels[name as AgeingModelName];
+    }
+    const known = Object.keys(publishedAgeingModels);
+    const [near] = typeof name === "string" ? nearest(name, known) : [];
+    const hint = near === undefined ? `it is one of ${known.join(", ")}` : `did you mean '${near}'?`;
+    throw new InputError("WRONG_CHOICE", `models[${i}] cannot be ${describeGiven(name)}: ${hint}`, { known });
+  });
+}

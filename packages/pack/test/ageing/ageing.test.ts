@@ -257,11 +257,19 @@ describe("fade over years", () => {
     expect(spread[9]?.left).toEqual({ least: expect.closeTo(0.92), most: expect.closeTo(0.92) });
   });
 
+  it("shows the models that are named, and knows a misspelt name", () => {
+    const { tracks } = fadeOverYears({ ...options, models: ["nmc18650"] });
+    expect(tracks.map(({ name }) => name)).toEqual([publishedAgeingModels.nmc18650.name]);
+    const error = thrown(() => fadeOverYears({ ...options, models: ["nmc18560"] as never }));
+    expect(error.message).toContain("did you mean 'nmc18650'?");
+  });
+
   it.each<[string, object, string]>([
     ["no years", { years: 0 }, "OUT_OF_RANGE"],
     ["half a year", { years: 2.5 }, "OUT_OF_RANGE"],
     ["nothing to show", { models: [] }, "EMPTY"],
     ["a model of another making", { models: [{ fade: () => 0 }] }, "WRONG_CHOICE"],
+    ["a model that is not in an array", { models: "nmc18650" }, "WRONG_CHOICE"],
     ["a curve without an axis", { curves: [{ at: [0, 1], left: [1, 1] }] }, "MISSING_OPTION"],
     ["a curve that was spoilt by hand", { curves: [{ ...fadeCurve(sheet), left: [0.8, 1] }] }, "INCONSISTENT"],
     ["a depth in percent", { depth: 40 }, "NOT_A_FRACTION"],
