@@ -129,8 +129,10 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
   return found;
 }
 
-/** @internal A curve, read again: it may be a copy, or have been changed by hand. */
+/** @internal A curve, read again: it may be a copy, or have been changed by hand. What it was doubted for stays. */
 export function readAcceptance(given: AcceptanceCurve): AcceptanceCurve {
-  const { stateOfCharge, rate, name, source } = readPart("acceptance", given) as Partial<AcceptanceCurve>;
-  return acceptanceCurve({ stateOfCharge, rate, name, source } as AcceptanceCurveOptions);
+  const { stateOfCharge, rate, name, source, warnings } = readPart("acceptance", given) as Partial<AcceptanceCurve>;
+  const curve = acceptanceCurve({ stateOfCharge, rate, name, source } as AcceptanceCurveOptions);
+  const before = Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
+  return Object.freeze({ ...curve, warnings: Object.freeze([...new Set([...before, ...curve.warnings])]) });
 }

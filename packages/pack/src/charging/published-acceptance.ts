@@ -55,7 +55,10 @@ const stateOfCharge = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
 /** A curve from its values at 10, 20 … 100 %. */
 function curve(name: string, from10: readonly number[]): AcceptanceCurve {
   const rate = [from10[0] as number, ...from10];
-  return { name: `${name} of 74 published curves`, stateOfCharge, rate, source, warnings: [] };
+  const warnings = [
+    `the ${name} of 74 published charging curves of 2011 to 2021 stands for the battery: many were capped by a port of 50 kW, newer cars are faster`,
+  ];
+  return { name: `${name} of 74 published curves`, stateOfCharge, rate, source, warnings };
 }
 
 /**
