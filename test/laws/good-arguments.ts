@@ -1,5 +1,15 @@
 import { baseMass, model } from "@tarewatt/estimate";
-import { assemblePack, prismaticCell, weighedPart } from "@tarewatt/pack";
+import {
+  acceptanceCurve,
+  assemblePack,
+  fadeCurve,
+  openCircuitCurves,
+  packBattery,
+  prismaticCell,
+  resistanceAgainstCharge,
+  resistanceAgainstTemperature,
+  weighedPart,
+} from "@tarewatt/pack";
 import { lineFigure, table } from "@tarewatt/report";
 import {
   certifiedRoadLoad,
@@ -25,6 +35,25 @@ const lid = { name: "lid", group: "housing", mass: q("9 kg"), volume: q("3 L"), 
 const packOptions = {
   ...{ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.7, usableFraction: 0.93 },
   ...{ cellVolumeFraction: 0.5, construction: "invented" },
+};
+
+const batteryOptions = () => ({
+  ...{ arrangement: { series: 96, parallel: 2 }, cellCapacity: q("140 Ah"), cellResistance: q("0.7 mΩ") },
+  ...{ openCircuit: { ...openCircuitCurves.nmcPouch }, interconnectResistance: q("10 mΩ"), temperature: q("20 °C") },
+  resistanceAgainstCharge: { ...resistanceAgainstCharge },
+  resistanceAgainstTemperature: { ...resistanceAgainstTemperature },
+  ...{ resistanceGrowth: 1.2, capacityLeft: 0.9, minimumCellVoltage: q("3 V"), maximumCellVoltage: q("4.2 V") },
+  ...{ maximumDischargeCurrent: q("800 A"), maximumChargeCurrent: q("500 A"), name: "invented" },
+});
+const battery = packBattery(batteryOptions());
+const station = {
+  ...{ name: "invented", supply: "direct", power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V") },
+  ...{ minimumVoltage: q("150 V"), efficiency: 0.93, source: { document: "invented", status: "memory" } },
+} as const;
+const acceptance = acceptanceCurve({ stateOfCharge: [0, 0.5, 1], rate: [1.5, 1.2, 0.1] });
+const fadeOptions = {
+  ...{ against: "years" as const, at: [0, 2, 8], left: [1, 0.95, 0.85], resistance: [1, 1.1, 1.4], name: "invented" },
+  source: { document: "invented", status: "memory" as const },
 };
 
 const loadOptions = {
@@ -267,6 +296,47 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
       space: { length: q("0.9 m"), width: q("0.6 m"), height: q("150 mm") },
       reserves: { eachSide: q("50 mm"), eachEnd: q("20 mm"), below: q("10 mm"), above: q("10 mm") },
       ...{ cellsMassAtMost: q("300 kg"), cellsAtMost: 100 },
+    },
+  ],
+  "pack.packCautions": () => [{ maximumVoltage: q("400 V") }],
+  "pack.packBattery": () => [batteryOptions()],
+  "pack.batteryPoint": () => [{ battery, power: q("50 kW"), stateOfCharge: 0.5 }],
+  "pack.batteryPower": () => [{ battery, stateOfCharge: 0.5, cooling: q("4 kW") }],
+  "pack.openCircuitEnergy": () => [{ battery, from: 0.1, to: 0.8 }],
+  "pack.dischargeAtPower": () => [{ battery, power: q("50 kW"), from: 0.9, to: 0.1 }],
+  "pack.acceptanceCurve": () => [
+    {
+      ...{ stateOfCharge: [0, 0.5, 1], power: [q("150 kW"), q("90 kW"), q("9 kW")], usableEnergy: q("90 kWh") },
+      ...{ name: "invented", source: { document: "invented", status: "memory" } },
+    },
+  ],
+  "pack.chargeSession": () => [
+    {
+      ...{ station: { ...station }, usableEnergy: q("90 kWh"), packVoltage: q("350 V"), acceptance: { ...acceptance } },
+      ...{ from: 0.1, to: 0.8, rateLimit: 2, auxiliaryPower: q("1 kW") },
+    },
+  ],
+  "pack.fastChargeClaim": () => [
+    {
+      ...{ from: 0.1, to: 0.8, time: q("30 min"), usableEnergy: q("90 kWh"), peakPower: q("200 kW") },
+      temperature: q("20 °C"),
+    },
+  ],
+  "pack.pilotCurrent": () => [{ dutyCycle: 0.5 }],
+  "pack.chargeRateBand": () => [{ temperature: q("20 °C") }],
+  "pack.fadeCurve": () => [{ ...fadeOptions }],
+  "pack.fadeOverYears": () => [
+    {
+      ...{ usableEnergy: q("90 kWh"), consumption: q("200 Wh/km"), distancePerYear: q("20000 km"), years: 5 },
+      ...{
+        temperature: q("20 °C"),
+        stateOfCharge: 0.6,
+        depth: 0.4,
+        fastChargeShare: 0.2,
+        fastRate: 1.2,
+        slowRate: 0.2,
+      },
+      ...{ models: ["nmc18650"], curves: [{ ...fadeCurve(fadeOptions) }] },
     },
   ],
 

@@ -4,6 +4,34 @@
  * @packageDocumentation
  */
 
+export type { AgeingModel, AgeingUse } from "./ageing/ageing-model.js";
+export { type EquivalentCyclesInputs, equivalentCycles } from "./ageing/equivalent-cycles.js";
+export { type FadeAxis, type FadeCurve, type FadeCurveOptions, fadeCurve } from "./ageing/fade-curve.js";
+export {
+  type FadeOverYears,
+  type FadeOverYearsOptions,
+  type FadePoint,
+  type FadeSpread,
+  type FadeTrack,
+  fadeOverYears,
+} from "./ageing/fade-over-years.js";
+export { type IronPhosphate2200CycleFadeInputs, ironPhosphate2200CycleFade } from "./ageing/iron-phosphate-2200.js";
+export {
+  type IronPhosphate26650CalendarInputs,
+  type IronPhosphate26650CycleFadeInputs,
+  ironPhosphate26650CalendarFade,
+  ironPhosphate26650CalendarResistance,
+  ironPhosphate26650CycleFade,
+} from "./ageing/iron-phosphate-26650.js";
+export {
+  type Nmc18650CalendarInputs,
+  type Nmc18650CycleInputs,
+  nmc18650CalendarFade,
+  nmc18650CalendarResistance,
+  nmc18650CycleFade,
+  nmc18650CycleResistance,
+} from "./ageing/nmc-18650.js";
+export { type AgeingModelName, publishedAgeingModels } from "./ageing/published-ageing-models.js";
 export {
   type Arrangement,
   type ArrangementOptions,
@@ -71,6 +99,46 @@ export { pouchCell } from "./cell/pouch-cell.js";
 export { prismaticCell } from "./cell/prismatic-cell.js";
 export { type DesignationReading, type DesignationReadings, readDesignation } from "./cell/read-designation.js";
 export { type SpecificEnergyInputs, specificEnergy } from "./cell/specific-energy.js";
+export { type AcceptanceCurve, type AcceptanceCurveOptions, acceptanceCurve } from "./charging/acceptance.js";
+export type { ChargeLimit } from "./charging/charge-limit.js";
+export {
+  type ChargeEnergy,
+  type ChargeSession,
+  type ChargeSessionOptions,
+  chargeSession,
+} from "./charging/charge-session.js";
+export { chargingEfficiencyPrior } from "./charging/charging-efficiency-prior.js";
+export { type FastChargeClaim, type FastChargeClaimOptions, fastChargeClaim } from "./charging/fast-charge-claim.js";
+export type { Standing } from "./charging/percentile.js";
+export { type PilotCurrentOptions, type PilotOffer, pilotCurrent } from "./charging/pilot-current.js";
+export { type PublishedAcceptance, publishedAcceptance, type Quantiles } from "./charging/published-acceptance.js";
+export {
+  type AlternatingPowerInputs,
+  type ChargeRateInputs,
+  chargeRate,
+  type MeanChargingPowerInputs,
+  meanChargingPower,
+  type RangeAddedInputs,
+  type RangePerTimeInputs,
+  rangeAdded,
+  rangePerTime,
+  singlePhasePower,
+  threePhasePower,
+} from "./charging/relations.js";
+export {
+  type AlternatingSupply,
+  alternatingSupplies,
+  type DirectSupplyLimit,
+  directSupplyLimits,
+} from "./charging/standard-supplies.js";
+export type { ChargingStation } from "./charging/station.js";
+export {
+  type ChargeRateBand,
+  type ChargeRateBandOptions,
+  type ChargeRateBands,
+  chargeRateBand,
+  ironPhosphateChargeBands,
+} from "./charging/temperature-bands.js";
 export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
 export {
   type ChemistryFinding,
@@ -184,6 +252,36 @@ export {
   volumeOfCells,
   volumeOfPack,
 } from "./composition/volumes.js";
+export type { Battery, PackBattery } from "./electrical/battery.js";
+export {
+  type Discharge,
+  type DischargeAtPowerOptions,
+  dischargeAtPower,
+  type OpenCircuitEnergyOptions,
+  openCircuitEnergy,
+} from "./electrical/battery-energy.js";
+export { type BatteryPoint, type BatteryPointOptions, batteryPoint } from "./electrical/battery-point.js";
+export {
+  type BatteryPower,
+  type BatteryPowerOptions,
+  batteryPower,
+  type PowerBothWays,
+} from "./electrical/battery-power.js";
+export { type CurrentAtPowerInputs, currentAtPower } from "./electrical/current-at-power.js";
+export {
+  type ResistiveHeatInputs,
+  type ReversibleHeatInputs,
+  resistiveHeat,
+  reversibleHeat,
+} from "./electrical/heat.js";
+export { type PackBatteryOptions, packBattery } from "./electrical/pack-battery.js";
+export { type PackResistanceInputs, packResistance } from "./electrical/pack-resistance.js";
+export {
+  type GreatestPowerInputs,
+  greatestPower,
+  type PowerAtVoltageInputs,
+  powerAtVoltage,
+} from "./electrical/power-limits.js";
 export type { CellPlace } from "./envelope/cell-place.js";
 export { type FillSpaceOptions, fillSpace } from "./envelope/fill-space.js";
 export type { FilledSpace, SpaceFilling, SpaceLimit } from "./envelope/filled-space.js";
@@ -195,4 +293,12 @@ export {
   squarePackingFraction,
 } from "./geometry/packing-fraction.js";
 export type { Caution, CautionCode } from "./safety/caution.js";
+export { safetyGuidance } from "./safety/guidance.js";
 export { highVoltageCaution } from "./safety/high-voltage-caution.js";
+export {
+  type IsolationResistanceInputs,
+  isolationPerVolt,
+  isolationResistance,
+} from "./safety/isolation-resistance.js";
+export { type PackCautionsOptions, packCautions } from "./safety/pack-cautions.js";
+export { type TransportTest, transportTests } from "./safety/transport-tests.js";

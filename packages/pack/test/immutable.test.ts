@@ -1,6 +1,7 @@
 import { isQuantity, q } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
 import * as pack from "../src/index.js";
+import { batteryOptions } from "./support/batteries.js";
 import { box } from "./support/cells.js";
 
 /** Paths of objects that somebody could change, from a thing down through its data. */
@@ -15,17 +16,26 @@ describe("what the package shares", () => {
 
   it("is found by this test", () => {
     expect(data.map(([name]) => name).sort()).toEqual([
+      "alternatingSupplies",
       "cellMassFractionPrior",
       "cellVolumeFractionPrior",
+      "chargingEfficiencyPrior",
       "chemistries",
+      "directSupplyLimits",
       "electrodeMaterials",
+      "ironPhosphateChargeBands",
+      "isolationPerVolt",
       "openCircuitCurves",
       "packMaterials",
+      "publishedAcceptance",
+      "publishedAgeingModels",
       "publishedCells",
       "publishedPacks",
       "resistanceAgainstCharge",
       "resistanceAgainstTemperature",
+      "safetyGuidance",
       "structuralPackClaim",
+      "transportTests",
       "usableFractionPrior",
       "voltageClasses",
     ]);
@@ -64,5 +74,25 @@ describe("what the package shares", () => {
       footprints: pack.cellFootprints(cell),
     };
     expect(Object.entries(others).flatMap(([name, thing]) => changeable(thing, name))).toEqual([]);
+  });
+
+  it("nor a battery, a charge, a claim, a fade, or the cautions of a pack", () => {
+    const battery = pack.packBattery(batteryOptions);
+    const power = q("50 kW");
+    const vehicle = { usableEnergy: q("90 kWh"), consumption: q("200 Wh/km"), distancePerYear: q("20000 km") };
+    const made = {
+      battery,
+      point: pack.batteryPoint({ battery, power, stateOfCharge: 0.5 }),
+      limits: pack.batteryPower({ battery, stateOfCharge: 0.5, cooling: q("3 kW") }),
+      discharge: pack.dischargeAtPower({ battery, power }),
+      charge: pack.chargeSession({ station: { power }, battery, from: 0.1, to: 0.8 }),
+      curve: pack.acceptanceCurve({ stateOfCharge: [0, 1], rate: [1, 0.1], source: { document: "x", status: "seen" } }),
+      claim: pack.fastChargeClaim({ from: 0.1, to: 0.8, time: q("30 min"), usableEnergy: q("90 kWh") }),
+      pilot: pack.pilotCurrent({ dutyCycle: 0.5 }),
+      fadeCurve: pack.fadeCurve({ against: "years", at: [0, 5], left: [1, 0.9] }),
+      fade: pack.fadeOverYears({ ...vehicle, temperature: q("20 °C"), years: 3 }),
+      cautions: pack.packCautions({ maximumVoltage: q("400 V") }),
+    };
+    for (const [name, thing] of Object.entries(made)) expect(changeable(thing, name)).toEqual([]);
   });
 });

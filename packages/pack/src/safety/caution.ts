@@ -1,7 +1,14 @@
 import type { Source } from "@tarewatt/units";
 
 /** Stable codes of {@link Caution}. */
-export type CautionCode = "HIGH_VOLTAGE";
+export type CautionCode =
+  | "HIGH_VOLTAGE"
+  | "ISOLATION"
+  | "CHARGING"
+  | "STORAGE"
+  | "DAMAGE"
+  | "TRANSPORT"
+  | "NO_BASIS_FOR_DESIGN";
 
 /** Something about safety that must be printed wherever the result is printed. */
 export interface Caution {
@@ -9,6 +16,6 @@ export interface Caution {
   readonly code: CautionCode;
   /** What to print. */
   readonly text: string;
-  /** Where the limit is from. */
+  /** Where the limit or the advice is from. */
   readonly source: Source;
 }

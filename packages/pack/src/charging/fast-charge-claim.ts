@@ -1,0 +1,174 @@
+import {
+  type Energy,
+  InputError,
+  type NumberRule,
+  type Power,
+  type Quantity,
+  quantity,
+  type Ratio,
+  readOptions,
+  type Step,
+  type Temperature,
+  type Time,
+} from "@tarewatt/units";
+import { percentileAmong, type Standing } from "./percentile.js";
+import { publishedAcceptance } from "./published-acceptance.js";
+import { chargeRate, meanChargingPower } from "./relations.js";
+
+/** Options of {@link fastChargeClaim}. */
+export interface FastChargeClaimOptions {
+  /** State of charge that the claim begins at, 0 to 1. */
+  readonly from: number | Quantity<Ratio>;
+  /** State of charge that it ends at, above `from`. */
+  readonly to: number | Quantity<Ratio>;
+  /** Time that it names. Greater than zero. */
+  readonly time: Quantity<Time>;
+  /** Usable energy, when it is known: powers need it. Greater than zero. */
+  readonly usableEnergy?: Quantity<Energy> | undefined;
+  /** Peak power that was announced. Greater than zero. */
+  readonly peakPower?: Quantity<Power> | undefined;
+  /** Temperature of the battery that the claim names. */
+  readonly temperature?: Quantity<Temperature> | undefined;
+}
+
+/** What an announced charging time means. */
+export interface FastChargeClaim {
+  /** Mean C-rate by power over usable energy, in 1/h. */
+  readonly meanRate: number;
+  /** Energy gained; absent when the usable energy is not known. */
+  readonly energy?: Quantity<Energy>;
+  /** Mean power at the battery; absent when the usable energy is not known. */
+  readonly meanPower?: Quantity<Power>;
+  /** Mean power over the announced peak; absent when one of them is not known. */
+  readonly shareOfPeak?: number;
+  /** Peak C-rate by power; absent when one of peak power and usable energy is not known. */
+  readonly peakRate?: number;
+  /** Where the mean rate stands among the published curves from 10 to 80 %; absent for another window that cannot be compared. */
+  readonly speed?: Standing;
+  /** Where mean over peak stands among them: high is flat. Absent as above. */
+  readonly flatness?: Standing;
+  /** What does not fit together, or should be asked; empty when nothing. */
+  readonly warnings: readonly string[];
+  /** What to keep in mind about the curves it is compared with. */
+  readonly traps: readonly string[];
+  /** How the figures came about. */
+  working(): Step[];
+}
+
+const STATE = { unit: "1", atLeast: 0, atMost: 1 } as const satisfies NumberRule;
+const rules = {
+  from: STATE,
+  to: STATE,
+  time: { unit: "h", above: 0 },
+  usableEnergy: { unit: "kWh", above: 0, optional: true },
+  peakPower: { unit: "kW", above: 0, optional: true },
+  temperature: { unit: "°C", optional: true },
+} as const satisfies Readonly<Record<string, NumberRule>>;
+
+/** How far the ends of a window may be from 10 and 80 % and still be compared with it. */
+const NEAR = 0.025;
+
+/**
+ * Turns an announced "10 to 80 % in N minutes" round: mean power, mean C-rate, share of the peak, and where they stand
+ * among 74 published curves of cars of 2011 to 2021.
+ *
+ * A claim about an unnamed part of the charge, or at an unnamed temperature, is read as it stands. The standing is compared
+ * for windows within 2.5 % of charge of 10 to 80 % only: over others the mean is of another part of the curve.
+ *
+ * @param options - window, time, and what else is known
+ * @returns the figures, with warnings for what contradicts
+ * @throws InputError `INCONSISTENT` when `to` is not above `from`, or when the mean power is above the announced peak;
+ *   `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @example
+ * const announced = { from: 0.1, to: 0.8, time: q("27 min"), usableEnergy: q("90 kWh"), peakPower: q("200 kW") };
+ * const claim = fastChargeClaim(announced);
+ * claim.meanPower; // 140 kW
+ * claim.meanRate.toFixed(2); // "1.56"
+ * claim.speed?.inWords; // "faster than 72 % of 74 published curves"
+ */
+export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClaim {
+  const { from, to, time, usableEnergy, peakPower, temperature } = readOptions("fastChargeClaim", options, rules);
+  if (to <= from) {
+    throw new InputError("INCONSISTENT", `a charge must end above its beginning: got from ${from} to ${to}`, {
+      from,
+      to,
+    });
+  }
+  const meanRate = (to - from) / time;
+  const energy = usableEnergy === undefined ? undefined : quantity(usableEnergy * (to - from), "kWh");
+  const forPower = energy && { energy, time: options.time };
+  const meanPower = forPower && meanChargingPower(forPower);
+  const shareOfPeak = meanPower && peakPower !== undefined ? meanPower.in("kW") / peakPower : undefined;
+  if (shareOfPeak !== undefined && shareOfPeak > 1 + 1e-9) {
+    throw new InputError(
+      "INCONSISTENT",
+      `the time asks for ${meanPower?.format()} in the mean, more than the announced peak of ${options.peakPower}: ` +
+        "check the window, the usable energy, and whether both claims are about one version",
+      { meanPower, peakPower: options.peakPower },
+    );
+  }
+  const forPeak = options.usableEnergy &&
+    options.peakPower && { power: options.peakPower, usableEnergy: options.usableEnergy };
+  const peakRate = forPeak && chargeRate(forPeak).in("1/h");
+  const { meanRate: rates, meanOverPeak } = publishedAcceptance.from10To80;
+  const comparable = Math.abs(from - 0.1) <= NEAR && Math.abs(to - 0.8) <= NEAR;
+  const speed = comparable ? percentileAmong(meanRate, rates, "faster", "slower") : undefined;
+  const flatness =
+    comparable && shareOfPeak !== undefined
+      ? percentileAmong(shareOfPeak, meanOverPeak, "flatter", "more peaked")
+      : undefined;
+  return Object.freeze({
+    meanRate,
+    ...(energy && { energy }),
+    ...(meanPower && { meanPower }),
+    ...(shareOfPeak !== undefined && { shareOfPeak }),
+    ...(peakRate !== undefined && { peakRate }),
+    ...(speed && { speed }),
+    ...(flatness && { flatness }),
+    warnings: Object.freeze(doubts({ comparable, speed, flatness, temperature })),
+    traps: publishedAcceptance.traps,
+    working: () => [
+      ...(forPower ? [meanChargingPower.explain(forPower)] : []),
+      ...(meanPower && options.usableEnergy
+        ? [chargeRate.explain({ power: meanPower, usableEnergy: options.usableEnergy })]
+        : []),
+      ...(forPeak ? [chargeRate.explain(forPeak)] : []),
+    ],
+  });
+}
+
+function doubts(about: {
+  readonly comparable: boolean;
+  readonly speed: Standing | undefined;
+  readonly flatness: Standing | undefined;
+  readonly temperature: number | undefined;
+}): string[] {
+  const { comparable, speed, flatness, temperature } = about;
+  const found: string[] = [];
+  if (!comparable)
+    found.push("the window is not 10 to 80 %, so it is not compared with the published curves, which are");
+  if (speed?.beyond === "above") {
+    found.push(
+      "faster than nine of ten published curves: cars after 2021 may be, but ask for the station and the temperature it takes",
+    );
+  }
+  if (flatness?.beyond === "above") {
+    found.push(
+      "mean power is nearer to the peak than in nine of ten published curves: is the peak understated, or the version another?",
+    );
+  }
+  if (flatness?.beyond === "below") {
+    found.push("mean power is far below the peak: the peak lasts for moments, or the time is that of a weaker station");
+  }
+  if (temperature === undefined) {
+    found.push(
+      "no temperature is named, and cold batteries take less: over 500 charges of one early type at 50 kW, its charge at 0 °C was " +
+        "36 % lower after the time that sufficed at 25 °C",
+    );
+  } else if (temperature < 15) {
+    found.push(
+      `at ${Number(temperature.toPrecision(3))} °C batteries take less unless they are heated before: ask whether this one was`,
+    );
+  }
+  return found;
+}

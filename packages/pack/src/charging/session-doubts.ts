@@ -1,0 +1,98 @@
+import { InputError, quantity } from "@tarewatt/units";
+import type { PackBattery } from "../electrical/battery.js";
+import type { LimitedCharge } from "./charge-limit.js";
+import type { ChargeRun } from "./charge-run.js";
+import type { StationRead } from "./read-station.js";
+
+/** @internal Refuses a station and a pack whose voltages cannot meet, and a limit that needs a voltage that is not known. */
+export function voltagesThatFit(given: {
+  readonly station: StationRead;
+  readonly battery: PackBattery | undefined;
+  readonly packVoltage: number | undefined;
+  readonly from: number;
+}): void {
+  const { station, battery, packVoltage, from } = given;
+  if (battery !== undefined && packVoltage !== undefined) {
+    throw new InputError(
+      "INCONSISTENT",
+      "packVoltage stands for a battery that is not modelled: with battery leave it out",
+      {},
+    );
+  }
+  const volts = battery?.openCircuitVoltage(from) ?? packVoltage;
+  const { name, current, maximumVoltage, minimumVoltage } = station;
+  if (volts === undefined) {
+    if (current === Number.POSITIVE_INFINITY && maximumVoltage === Number.POSITIVE_INFINITY && minimumVoltage === 0)
+      return;
+    throw new InputError(
+      "MISSING_OPTION",
+      "chargeSession needs the option 'packVoltage', or a battery, to judge the station's current and voltage",
+      { option: "packVoltage" },
+    );
+  }
+  const shown = quantity(volts, "V").format();
+  if (volts >= maximumVoltage) {
+    const highest = quantity(maximumVoltage, "V").format();
+    throw new InputError(
+      "INCONSISTENT",
+      `a pack of ${shown} cannot be charged at ${highest}, the highest voltage of ${name}: ` +
+        "take another station, or give the current and voltage behind the converter that the vehicle carries",
+      { volts, maximumVoltage },
+    );
+  }
+  if (volts < minimumVoltage) {
+    const lowest = quantity(minimumVoltage, "V").format();
+    throw new InputError(
+      "INCONSISTENT",
+      `a pack of ${shown} lies below ${lowest}, the lowest voltage of ${name}: take another station`,
+      {
+        volts,
+        minimumVoltage,
+      },
+    );
+  }
+}
+
+/** Power in W, in kW with three digits. */
+const inKilowatts = (watts: number): string => quantity(watts / 1000, "kW").format();
+
+/** @internal What a reader of a charge should doubt. */
+export function sessionDoubts(given: LimitedCharge & { readonly to: number; readonly run: ChargeRun }): string[] {
+  const { station, acceptance, rateLimit, battery, to, run } = given;
+  const { power, current, maximumVoltage } = station;
+  const found = [...(battery?.warnings ?? []), ...(acceptance?.warnings ?? [])];
+  if (battery === undefined) {
+    found.push("the loss inside the battery is not known and not counted: the wall gives a few percent more");
+    if (acceptance === undefined && rateLimit === Number.POSITIVE_INFINITY) {
+      found.push(
+        "no limit of the battery is given: it takes all that the station has, without a taper, in the least time possible",
+      );
+    }
+  } else if (acceptance === undefined && rateLimit === Number.POSITIVE_INFINITY) {
+    found.push(
+      "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
+    );
+  }
+  const celsius = battery?.temperature.in("°C") ?? 25;
+  if (celsius < 0 && rateLimit === Number.POSITIVE_INFINITY) {
+    found.push(
+      `the cells are at ${Number(celsius.toPrecision(3))} °C: in frost packs refuse to charge, charge slowly or are heated before, ` +
+        "because lithium plates; give a rateLimit",
+    );
+  }
+  const both = current * maximumVoltage;
+  if (power > both * (1 + 1e-9) && power !== Number.POSITIVE_INFINITY) {
+    found.push(
+      `${inKilowatts(power)} is more than the station's current at its highest voltage, ${inKilowatts(both)}: one of the three is wrong`,
+    );
+  }
+  if (run.reached < to) {
+    const shown = Number((run.reached * 100).toPrecision(3));
+    const by =
+      battery !== undefined && maximumVoltage < battery.maximumVoltage.in("V")
+        ? "the station's highest voltage or the battery"
+        : "the battery";
+    found.push(`the charge ends at ${shown} %: beyond it ${by} leaves less than C/50`);
+  }
+  return found;
+}
