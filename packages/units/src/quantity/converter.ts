@@ -1,8 +1,9 @@
 import { describeGiven } from "../check/describe-given.js";
-import { labelOf } from "../dimension/table.js";
+import { isSame } from "../dimension/table.js";
 import type { AnyUnit, UnitDimension, UnitOf } from "../unit/literal.js";
 import { conversion, unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
+import { mismatch } from "./mismatch.js";
 
 /** Converts numbers, for loops and tables where a quantity object a value would be too much. */
 export interface Converter {
@@ -37,13 +38,12 @@ export function converter<const F extends string, const T extends string>(
 ): Converter {
   const source = unitOf(from);
   const target = unitOf(to);
-  if (source.dimension.key !== target.dimension.key || source.dimension.kind !== target.dimension.kind) {
-    const given = labelOf(source.dimension);
-    const expected = labelOf(target.dimension);
-    fail(
-      source.dimension.key === target.dimension.key ? "WRONG_KIND" : "WRONG_DIMENSION",
-      `'${source.text}' measures ${given}, '${target.text}' measures ${expected}: there is no conversion between them`,
-      { given, expected },
+  if (!isSame(source.dimension, target.dimension)) {
+    mismatch(
+      source.dimension,
+      target.dimension,
+      (given, expected) =>
+        `'${source.text}' measures ${given}, '${target.text}' measures ${expected}: there is no conversion between them`,
     );
   }
   const { n, c, d } = conversion(source, target);
