@@ -47,17 +47,21 @@ export function converter<const F extends string, const T extends string>(
     );
   }
   const known = conversion(source, target);
-  const convert = (value: number): number => converted(value, known);
+  const { n, c, d } = known;
+  const convert = (value: number, index?: number): number => {
+    const number = typeof value === "number" ? (value * n + c) / d : Number.NaN;
+    return Number.isFinite(number) ? number : refuse(value, index);
+  };
   const array = <A extends number[] | Float64Array | Float32Array>(values: ArrayLike<number>, out?: A): A => {
     const length = lengthOf("the values", values);
     const filled = (out ?? new Float64Array(length)) as A;
     const room = lengthOf("the target", filled);
     if (room !== length) fail("NUMBER_SYNTAX", `the target must be as long as the values: got ${room} for ${length}`);
     if (values instanceof Float64Array && filled instanceof Float64Array) fill(values, filled, known);
-    else for (let i = 0; i < length; i++) filled[i] = converted(values[i], known, i);
+    else for (let i = 0; i < length; i++) filled[i] = convert(values[i] as number, i);
     return filled;
   };
-  return Object.freeze(Object.assign(convert, { array }));
+  return Object.freeze(Object.assign((value: number) => convert(value), { array }));
 }
 
 /** A length beyond this is a mistake, and would end in an error of the engine. */
@@ -92,11 +96,6 @@ function fill(values: Float64Array, target: Float64Array, known: Conversion): vo
     const index = target.findIndex((number) => !Number.isFinite(number));
     refuse(values[index], index);
   }
-}
-
-function converted(value: unknown, { n, c, d }: Conversion, index?: number): number {
-  const number = typeof value === "number" ? (value * n + c) / d : Number.NaN;
-  return Number.isFinite(number) ? number : refuse(value, index);
 }
 
 function refuse(value: unknown, index?: number): never {
