@@ -61,6 +61,6 @@ function readAny(text: string, system: UnitSystem): Literal {
   if (/^(\.|[\s.]*\d)/.test(rest) && !/^\s+1\s*\//.test(rest)) {
     fail("NUMBER_SYNTAX", `'${text}' cannot be read after '${all}': spaces and commas group digits in threes`);
   }
-  const size = Number(`${digits.replace(/[^\d.]/g, "")}e${wholeNumber(power)}`);
-  return { value: /[-−]/.test(sign) ? -size : size, unit: unitOf(delta + rest.trim() || "1", system) };
+  const value = Number(`${sign.replace("−", "-")}${digits.replace(/[^\d.]/g, "")}e${wholeNumber(power)}`);
+  return { value, unit: unitOf(delta + rest.trim() || "1", system) };
 }

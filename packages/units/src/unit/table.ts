@@ -2,7 +2,7 @@ import type { DimensionName, Keys } from "../dimension/table.js";
 
 /**
  * The one table of units, by what they measure: what one unit is worth, in other units of this table and exact decimals. A
- * temperature scale adds where it counts from. The type system and the run time read the same table.
+ * temperature scale adds where it counts from, with two decimals. The type system and the run time read the same table.
  *
  * Exact definitions: SI brochure, 9th edition; NIST SP 811 (2008) appendix B.8 and NIST Handbook 44 appendix C for the
  * US customary units. Exceptions are named beside the unit.

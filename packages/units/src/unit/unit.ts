@@ -4,7 +4,7 @@ import { BASE, keyOf } from "../dimension/key.js";
 import { kindInText, POINT } from "../dimension/table.js";
 import { fail } from "../quantity/errors.js";
 import { parseUnit } from "./grammar.js";
-import { decimal, gcd, isBounded, MAX_POWER, type Product, single, times, toNumber } from "./product.js";
+import { gcd, isBounded, MAX_POWER, type Product, single, times, toNumber } from "./product.js";
 import { raised } from "./superscripts.js";
 import { unitTable } from "./table.js";
 
@@ -18,8 +18,8 @@ export interface Unit {
   readonly parsed: Product;
   /** The same in base units. */
   readonly worth: Product;
-  /** What must be added, in this unit, to count from absolute zero; zero for everything but temperature scales. */
-  readonly zero: Product;
+  /** Hundredths of this unit to be added to count from absolute zero; none for everything but temperature scales. */
+  readonly zero: bigint;
   /** The conversion asked for last: most programs ask for the same one again, and comparing one text beats a look-up. */
   latest: Conversion | undefined;
   /** Conversions from this unit and products with it that were already worked out. */
@@ -91,7 +91,7 @@ function readUnit(given: string, system: UnitSystem): Unit {
   const worth = worthOf(parsed, system);
   const key = keyOf(BASE.map((unit) => worth.terms.get(unit)));
   const dimension = Object.freeze({ key, kind: kindInText(text, key, system.own) });
-  const zero = decimal(system.definitions.get(text)?.split("+")[1] ?? "0");
+  const zero = BigInt(system.definitions.get(text)?.split("+")[1]?.replace(".", "") ?? 0);
   const memories = { latest: undefined, conversions: new Map(), products: new Map() };
   return { text, system, dimension, parsed, worth, zero, ...memories };
 }
@@ -120,16 +120,13 @@ export function conversion(from: Unit, to: Unit): Conversion {
   return remembered(from.conversions, to.text, () => {
     const ratio = times(from.worth, to.worth, -1);
     // Over one denominator, then cut down
-    const scales = from.zero.d * to.zero.d;
-    const shift = ratio.n * from.zero.n * to.zero.d - ratio.d * to.zero.n * from.zero.d;
-    const [n, c, d] = [ratio.n * scales, shift, ratio.d * scales];
+    const [n, d] = [ratio.n * 100n, ratio.d * 100n];
+    const c = ratio.n * from.zero - ratio.d * to.zero;
     const common = gcd(gcd(n, c), d);
-    const [wholeN, wholeC, wholeD] = [n / common, c / common, d / common];
-    const fits = ratio.terms.size === 0 && [wholeN, wholeC, wholeD].every((each) => BigInt.asIntN(54, each) === each);
-    const ends = { to: to.text, kind: to.dimension.kind };
-    return fits
-      ? { n: Number(wholeN), c: Number(wholeC), d: Number(wholeD), ...ends }
-      : { n: toNumber(ratio), c: toNumber({ ...single(), n: c, d }), d: 1, ...ends };
+    const whole = [n, c, d].map((each) => Number(each / common)) as [number, number, number];
+    const exact = ratio.terms.size === 0 && whole.every(Number.isSafeInteger);
+    const [byN, andC, overD] = exact ? whole : [toNumber(ratio), toNumber({ ...ratio, n: c, d }), 1];
+    return { n: byN, c: andC, d: overD, to: to.text, kind: to.dimension.kind };
   });
 }
 
