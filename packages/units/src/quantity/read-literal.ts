@@ -40,7 +40,7 @@ function readPlain(text: string, { units }: UnitSystem): Literal | undefined {
     else break;
   }
   // Digits are wanted behind a point, and at least one in all
-  const plain = text[at] === " " && (step === 1 ? at > 0 : divisor > 1) && whole <= 2 ** 53 && divisor <= 1e22;
+  const plain = text[at] === " " && (step === 1 ? at > 0 : divisor > 1) && whole < 2 ** 53 && divisor <= 1e22;
   const unit = plain ? units.get(text.slice(at + 1)) : undefined;
   // "12 1" is no number of anything
   return unit === undefined || unit.text === "1" ? undefined : { value: whole / divisor, unit };

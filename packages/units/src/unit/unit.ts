@@ -62,8 +62,8 @@ export function unitSystem(own: UnitSystem["own"]): UnitSystem {
 /** @internal */
 export const builtIn: UnitSystem = /* @__PURE__ */ unitSystem([]);
 
-/** Texts may come from outside, so nothing that remembers them grows without bound. */
-const MOST_REMEMBERED = 2000;
+/** @internal Texts may come from outside, so nothing that remembers them grows without bound. */
+export const MOST_REMEMBERED = 500;
 
 function remembered<T>(memory: Map<string, T>, key: string, make: () => T): T {
   let value = memory.get(key);
@@ -76,18 +76,18 @@ function remembered<T>(memory: Map<string, T>, key: string, make: () => T): T {
 }
 
 /** @internal Reads a unit text, or finds it among those already read. */
-export function unitOf(text: string, system = builtIn): Unit {
+export function unitOf(given: string, system = builtIn): Unit {
+  if (typeof given !== "string") fail("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${describeGiven(given)}`);
+  const text = given.trim();
   return remembered(system.units, text, () => readUnit(text, system));
 }
 
-function readUnit(given: string, system: UnitSystem): Unit {
-  if (typeof given !== "string") fail("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${describeGiven(given)}`);
-  const text = given.trim();
+function readUnit(text: string, system: UnitSystem): Unit {
+  const parsed = parseUnit(text, system.definitions);
   // "5" and "100 km" would print as "5 100 km", which reads as something else.
   if (/^\d/.test(text) && !/^1\s*(\/|$)/.test(text)) {
     fail("UNIT_SYNTAX", `a unit cannot start with a number: got '${text}'`);
   }
-  const parsed = parseUnit(text, system.definitions);
   const worth = worthOf(parsed, system);
   const key = keyOf(BASE.map((unit) => worth.terms.get(unit)));
   const dimension = Object.freeze({ key, kind: kindInText(text, key, system.own) });
