@@ -1,8 +1,8 @@
 import { describeGiven } from "../check/describe-given.js";
 import { fail } from "../quantity/errors.js";
+import { gcd } from "../unit/exact-product.js";
 import { parseUnit } from "../unit/grammar.js";
 import type { AnyUnit } from "../unit/literal.js";
-import { gcd } from "../unit/product.js";
 import type { UnitSymbol } from "../unit/table.js";
 import { builtIn } from "../unit/unit.js";
 

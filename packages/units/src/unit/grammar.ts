@@ -1,7 +1,7 @@
 import { fail } from "../quantity/errors.js";
 import { nearestOf } from "./edit-distance.js";
+import { decimal, type ExactProduct, isBounded, MAX_POWER, single, times } from "./exact-product.js";
 import { adviceFor } from "./misspellings.js";
-import { decimal, isBounded, MAX_POWER, type Product, single, times } from "./product.js";
 import { wholeNumber } from "./superscripts.js";
 
 /**
@@ -24,7 +24,7 @@ const TOKEN = /([ \u00a0\u202f]*)(?:(\d+(?:\.\d+)?)|([\p{L}_°%Δ#"'′″]+)|(.
 const POWER = /\^?-?\d+|⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/y;
 
 /** @internal Reads a text, whose symbols are among the known ones, into their product. */
-export function parseUnit(given: string, known: ReadonlyMap<string, string>): Product {
+export function parseUnit(given: string, known: ReadonlyMap<string, string>): ExactProduct {
   if (given.length > MAX_UNIT_LENGTH) {
     fail("UNIT_SYNTAX", `a unit has at most ${MAX_UNIT_LENGTH} characters: got ${given.length}`);
   }
@@ -53,13 +53,13 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Pr
     return refuse(next === undefined ? "a unit is missing at the end" : `unexpected '${next}'`);
   };
 
-  const multiplied = (a: Product, b: Product, power: number, at = start): Product => {
+  const multiplied = (a: ExactProduct, b: ExactProduct, power: number, at = start): ExactProduct => {
     const small = power !== 0 && Math.abs(power) <= MAX_POWER;
     const result = small && times(a, b, power);
     return result && isBounded(result) ? result : refuse(`a power must be 1 to ${MAX_POWER}`, at);
   };
 
-  const quotient = (): Product => {
+  const quotient = (): ExactProduct => {
     const numerator = other === "/" ? single() : series();
     if (other !== "/") return numerator;
     take();
@@ -67,7 +67,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Pr
     return other === "/" ? refuse("a second '/' needs parentheses: write W/(m²·K), not W/m²/K") : result;
   };
 
-  const series = (): Product => {
+  const series = (): ExactProduct => {
     let result = factor();
     for (;;) {
       if (other === "·" || other === "*" || other === "⋅") take();
@@ -76,8 +76,8 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Pr
     }
   };
 
-  const factor = (): Product => {
-    let result: Product;
+  const factor = (): ExactProduct => {
+    let result: ExactProduct;
     if (number !== undefined) {
       result = decimal(number);
       if (result.n === 0n) refuse("a unit cannot hold a factor of zero", end);
@@ -94,7 +94,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Pr
     return result;
   };
 
-  const named = (symbol: string): Product => {
+  const named = (symbol: string): ExactProduct => {
     if (!known.has(symbol)) {
       const advice = adviceFor(symbol);
       const near = advice === undefined ? nearestOf(symbol, [...known.keys()]).slice(0, 3) : [advice];
@@ -105,7 +105,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Pr
     return single(symbol.replace("Δ", ""));
   };
 
-  const parenthesis = (): Product => {
+  const parenthesis = (): ExactProduct => {
     if (other !== "(") unexpected();
     take();
     const inner = quotient();

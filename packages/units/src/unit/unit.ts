@@ -3,8 +3,8 @@ import type { Dimension } from "../dimension/dimension.js";
 import { BASE, keyOf } from "../dimension/key.js";
 import { kindInText, POINT } from "../dimension/table.js";
 import { fail } from "../quantity/errors.js";
+import { type ExactProduct, gcd, isBounded, MAX_POWER, single, times, toNumber } from "./exact-product.js";
 import { parseUnit } from "./grammar.js";
-import { gcd, isBounded, MAX_POWER, type Product, single, times, toNumber } from "./product.js";
 import { raised } from "./superscripts.js";
 import { unitTable } from "./table.js";
 
@@ -15,9 +15,9 @@ export interface Unit {
   /** The dimension, with the kind that the text states. */
   readonly dimension: Dimension;
   /** The symbols of the text. */
-  readonly parsed: Product;
+  readonly parsed: ExactProduct;
   /** The same in base units. */
-  readonly worth: Product;
+  readonly worth: ExactProduct;
   /** Hundredths of this unit to be added to count from absolute zero; none for everything but temperature scales. */
   readonly zero: bigint;
   /** The conversion asked for last: most programs ask for the same one again, and comparing one text beats a look-up. */
@@ -34,7 +34,7 @@ export interface UnitSystem {
   /** The definitions that are not built in. */
   readonly own: readonly (readonly [symbol: string, definition: string])[];
   readonly units: Map<string, Unit>;
-  readonly worths: Map<string, Product>;
+  readonly worths: Map<string, ExactProduct>;
 }
 
 /** @internal y = (x · n + c) / d, with whole numbers wherever doubles hold them, so that 12 in is exactly 1 ft. */
@@ -97,13 +97,13 @@ function readUnit(text: string, system: UnitSystem): Unit {
 }
 
 /** A product of symbols as one of base units. */
-function worthOf({ n, d, terms }: Product, system: UnitSystem): Product {
-  let worth: Product = { ...single(), n, d };
+function worthOf({ n, d, terms }: ExactProduct, system: UnitSystem): ExactProduct {
+  let worth: ExactProduct = { ...single(), n, d };
   for (const [symbol, power] of terms) worth = times(worth, worthOfSymbol(symbol, system), power);
   return worth;
 }
 
-function worthOfSymbol(symbol: string, system: UnitSystem): Product {
+function worthOfSymbol(symbol: string, system: UnitSystem): ExactProduct {
   return remembered(system.worths, symbol, () => {
     const [definition] = (system.definitions.get(symbol) ?? "").split("+");
     return definition ? worthOf(parseUnit(definition, system.definitions), system) : single(symbol);
@@ -143,7 +143,7 @@ export function productUnit(a: Unit, b: Unit, sign: 1 | -1): ProductUnit {
   });
 }
 
-function textOf(terms: Product["terms"]): string {
+function textOf(terms: ExactProduct["terms"]): string {
   const [above, below] = [1, -1].map((sign) =>
     [...terms]
       .filter(([symbol, power]) => power * sign > 0 && symbol !== "π")

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type DimensionName, readings } from "../../src/dimension/table.js";
 import { quantity, type UnitSymbol, unitSymbols } from "../../src/index.js";
+import { gcd } from "../../src/unit/exact-product.js";
 import { misspellings } from "../../src/unit/misspellings.js";
-import { gcd } from "../../src/unit/product.js";
 import { unitTable } from "../../src/unit/table.js";
 import { unitOf } from "../../src/unit/unit.js";
 

@@ -2,7 +2,7 @@
  * @internal An exact product: symbols with their powers, and the fraction n/d in front. Whole numbers of any size, so that
  * nothing is rounded before the end; they are cut down only when a conversion is made of them. π is one of the symbols.
  */
-export interface Product {
+export interface ExactProduct {
   readonly terms: ReadonlyMap<string, number>;
   readonly n: bigint;
   readonly d: bigint;
@@ -14,18 +14,18 @@ export const MAX_POWER = 9;
 const MAX_BITS = 1000;
 
 /** @internal A number without symbols, or one symbol. */
-export function single(symbol?: string): Product {
+export function single(symbol?: string): ExactProduct {
   return { terms: new Map(symbol === undefined ? [] : [[symbol, 1]]), n: 1n, d: 1n };
 }
 
 /** @internal Reads a plain decimal such as "0.45359237" exactly. */
-export function decimal(text: string): Product {
+export function decimal(text: string): ExactProduct {
   const [whole = "", fraction = ""] = text.split(".");
   return { ...single(), n: BigInt(whole + fraction), d: 10n ** BigInt(fraction.length) };
 }
 
 /** @internal The product a · b^power. */
-export function times(a: Product, b: Product, power: number): Product {
+export function times(a: ExactProduct, b: ExactProduct, power: number): ExactProduct {
   const terms = new Map(a.terms);
   for (const [symbol, each] of b.terms) {
     const sum = (terms.get(symbol) ?? 0) + each * power;
@@ -38,7 +38,7 @@ export function times(a: Product, b: Product, power: number): Product {
 }
 
 /** @internal Whether the powers and numbers of a product are as small as those of a unit must be. */
-export function isBounded({ terms, n, d }: Product): boolean {
+export function isBounded({ terms, n, d }: ExactProduct): boolean {
   return (
     BigInt.asUintN(MAX_BITS, n * d) === n * d && [...terms.values()].every((power) => Math.abs(power) <= MAX_POWER)
   );
@@ -51,7 +51,7 @@ export function gcd(a: bigint, b: bigint): bigint {
 }
 
 /** @internal The double nearest to n/d, also when they are beyond the range of doubles, times π as often as it occurs. */
-export function toNumber({ terms, n, d }: Product): number {
+export function toNumber({ terms, n, d }: ExactProduct): number {
   const bits = (whole: bigint): number => whole.toString(2).length;
   // Keep 64 significant bits of the quotient, more than a double holds, then let Number() round once.
   const shift = 64 + bits(d) - bits(n);

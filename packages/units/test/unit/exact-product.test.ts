@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimal, gcd, isBounded, type Product, single, times, toNumber } from "../../src/unit/product.js";
+import { decimal, type ExactProduct, gcd, isBounded, single, times, toNumber } from "../../src/unit/exact-product.js";
 
 const whole = fc.bigInt({ min: 1n, max: 10n ** 30n });
 const terms = fc.dictionary(fc.constantFrom("m", "s", "π"), fc.integer({ min: 1, max: 4 }));
 const products = fc
   .tuple(whole, whole, terms)
-  .map(([n, d, powers]): Product => ({ n, d, terms: new Map(Object.entries(powers)) }));
-const fraction = (n: bigint, d: bigint): Product => ({ ...single(), n, d });
+  .map(([n, d, powers]): ExactProduct => ({ n, d, terms: new Map(Object.entries(powers)) }));
+const fraction = (n: bigint, d: bigint): ExactProduct => ({ ...single(), n, d });
 
-const same = (a: Product, b: Product): void => {
+const same = (a: ExactProduct, b: ExactProduct): void => {
   expect(a.n * b.d).toBe(b.n * a.d);
   expect(new Map(a.terms)).toEqual(new Map(b.terms));
 };
@@ -56,7 +56,7 @@ describe("exact products", () => {
   });
 
   it("say when they are beyond what a unit may hold", () => {
-    const metres = (power: number): Product => ({ ...single(), terms: new Map([["m", power]]) });
+    const metres = (power: number): ExactProduct => ({ ...single(), terms: new Map([["m", power]]) });
     expect([9, -9, 10, -10].map((power) => isBounded(metres(power)))).toEqual([true, true, false, false]);
     expect(isBounded(fraction(10n ** 150n, 10n ** 150n))).toBe(true);
     expect(isBounded(fraction(10n ** 302n, 1n))).toBe(false);
