@@ -45,7 +45,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
   const refuse = (what: string, at = start, hint = "", unknown?: object): never =>
     fail(
       unknown === undefined ? "UNIT_SYNTAX" : "UNKNOWN_UNIT",
-      `${what}, at character ${at + 1} of the unit '${text}'${hint}`,
+      `${what}${unknown === undefined ? "," : ""} at character ${at + 1} of the unit '${text}'${hint}`,
       { unit: text, position: at + 1, ...unknown },
     );
   const unexpected = (): never => {

@@ -105,6 +105,7 @@ describe("grammar of unit texts", () => {
     expect(error).toMatchObject({ code: "UNKNOWN_UNIT", details: { unit: text, position } });
     for (const word of near) expect(error.details.nearest).toContain(word);
     for (const word of near) expect(error.message).toContain(word);
+    expect(error.message).toContain(`' at character ${position} of the unit '${text}'`);
   });
 
   it("multiplies before it divides: W/m²·K is W/(m²·K)", () => {
