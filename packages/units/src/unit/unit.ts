@@ -3,7 +3,7 @@ import type { Dimension } from "../dimension/dimension.js";
 import { BASE, keyOf } from "../dimension/key.js";
 import { kindInText, POINT } from "../dimension/table.js";
 import { fail } from "../quantity/errors.js";
-import { type ExactProduct, gcd, isBounded, MAX_POWER, single, times, toNumber } from "./exact-product.js";
+import { type ExactProduct, gcd, single, times, toNumber } from "./exact-product.js";
 import { parseUnit } from "./grammar.js";
 import { raised } from "./superscripts.js";
 import { unitTable } from "./table.js";
@@ -134,8 +134,7 @@ export function conversion(from: Unit, to: Unit): Conversion {
 export function productUnit(a: Unit, b: Unit, sign: 1 | -1): ProductUnit {
   return remembered(a.products, sign + b.text, () => {
     const whole = times(a.parsed, b.parsed, sign);
-    if (!isBounded(whole))
-      fail("UNIT_SYNTAX", `a power must be 1 to ${MAX_POWER}: got more in '${a.text}' and '${b.text}'`);
+    // Read like any other text, so its powers and its length are bounded as there
     const unit = unitOf(textOf(whole.terms), b.system === builtIn ? a.system : b.system);
     // What is left of W/K × K/W × ΔK is an interval, not a point on a scale.
     const named = unit.dimension.kind === POINT ? intervalOf(unit) : unit;

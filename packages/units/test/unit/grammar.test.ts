@@ -147,6 +147,17 @@ describe("grammar of unit texts", () => {
     );
   });
 
+  it.each([
+    ["m^9", "m", 1],
+    ["1/s^5", "1/s^5", 1],
+    ["m^5", "1/m^5", -1],
+  ] as const)("bounds products as it bounds texts: '%s' with '%s'", (a, b, sign) => {
+    const [one, other] = [unit(a), unit(b)];
+    const error = errorOf(() => (sign === 1 ? one.times(other) : one.per(other)));
+    expect(error).toMatchObject({ name: "QuantityError", code: "UNIT_SYNTAX" });
+    expect(error.message).toContain("a power must be 1 to 9");
+  });
+
   it("does not mind an order: a·b is b·a", () => {
     fc.assert(
       fc.property(compoundUnits, compoundUnits, ({ text: a }, { text: b }) => {
