@@ -53,7 +53,7 @@ export const dimensions = {
 } as const;
 
 /** @internal */
-export type Dimensions = typeof dimensions;
+type Dimensions = typeof dimensions;
 
 /** A name of a dimension or of a kind, such as `"energy"` or `"torque"`: what {@link Stated} and {@link Quantity.as} take. */
 export type DimensionName = keyof Dimensions;
