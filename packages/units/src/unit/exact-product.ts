@@ -24,17 +24,22 @@ export function decimal(text: string): ExactProduct {
   return { ...single(), n: BigInt(whole + fraction), d: 10n ** BigInt(fraction.length) };
 }
 
-/** @internal The product a · b^power. */
-export function times(a: ExactProduct, b: ExactProduct, power: number): ExactProduct {
-  const terms = new Map(a.terms);
-  for (const [symbol, each] of b.terms) {
-    const sum = (terms.get(symbol) ?? 0) + each * power;
-    if (sum === 0) terms.delete(symbol);
-    else terms.set(symbol, sum);
+/** @internal The product of factors, each raised to its power. */
+export function productOf(...factors: readonly (readonly [factor: ExactProduct, power: number])[]): ExactProduct {
+  const terms = new Map<string, number>();
+  let [n, d] = [1n, 1n];
+  for (const [factor, power] of factors) {
+    for (const [symbol, each] of factor.terms) {
+      const sum = (terms.get(symbol) ?? 0) + each * power;
+      if (sum === 0) terms.delete(symbol);
+      else terms.set(symbol, sum);
+    }
+    const size = BigInt(Math.abs(power));
+    const [above, below] = power < 0 ? [factor.d, factor.n] : [factor.n, factor.d];
+    n *= above ** size;
+    d *= below ** size;
   }
-  const size = BigInt(Math.abs(power));
-  const [n, d] = power < 0 ? [b.d, b.n] : [b.n, b.d];
-  return { terms, n: a.n * n ** size, d: a.d * d ** size };
+  return { terms, n, d };
 }
 
 /** @internal Whether the powers and numbers of a product are as small as those of a unit must be. */

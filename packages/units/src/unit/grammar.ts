@@ -1,6 +1,6 @@
 import { fail } from "../quantity/errors.js";
 import { nearestOf } from "./edit-distance.js";
-import { decimal, type ExactProduct, isBounded, MAX_POWER, single, times } from "./exact-product.js";
+import { decimal, type ExactProduct, isBounded, MAX_POWER, productOf, single } from "./exact-product.js";
 import { adviceFor } from "./misspellings.js";
 import { wholeNumber } from "./superscripts.js";
 
@@ -53,17 +53,14 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
     return refuse(next === undefined ? "a unit is missing at the end" : `unexpected '${next}'`);
   };
 
-  const multiplied = (a: ExactProduct, b: ExactProduct, power: number, at = start): ExactProduct => {
-    const small = power !== 0 && Math.abs(power) <= MAX_POWER;
-    const result = small && times(a, b, power);
-    return result && isBounded(result) ? result : refuse(`a power must be 1 to ${MAX_POWER}`, at);
-  };
+  const bounded = (result: ExactProduct | undefined, at = start): ExactProduct =>
+    result !== undefined && isBounded(result) ? result : refuse(`a power must be 1 to ${MAX_POWER}`, at);
 
   const quotient = (): ExactProduct => {
     const numerator = other === "/" ? single() : series();
     if (other !== "/") return numerator;
     take();
-    const result = multiplied(numerator, series(), -1);
+    const result = bounded(productOf([numerator, 1], [series(), -1]));
     return other === "/" ? refuse("a second '/' needs parentheses: write W/(m²·K), not W/m²/K") : result;
   };
 
@@ -72,7 +69,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
     for (;;) {
       if (other === "·" || other === "*" || other === "⋅") take();
       else if (space === "" || (number === undefined && symbol === undefined && other !== "(")) return result;
-      result = multiplied(result, factor(), 1);
+      result = bounded(productOf([result, 1], [factor(), 1]));
     }
   };
 
@@ -87,7 +84,10 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
       const [power] = POWER.exec(text) ?? [];
       if (power !== undefined) {
         end += power.length;
-        result = multiplied(single(), result, wholeNumber(power.replace("^", "")), end);
+        const size = wholeNumber(power.replace("^", ""));
+        // Not multiplied out before it is known to be small
+        const small = size !== 0 && Math.abs(size) <= MAX_POWER;
+        result = bounded(small ? productOf([result, size]) : undefined, end);
       }
     }
     take();

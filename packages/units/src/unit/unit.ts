@@ -3,7 +3,7 @@ import type { Dimension } from "../dimension/dimension.js";
 import { BASE, keyOf } from "../dimension/key.js";
 import { kindInText, POINT } from "../dimension/table.js";
 import { fail } from "../quantity/errors.js";
-import { type ExactProduct, gcd, single, times, toNumber } from "./exact-product.js";
+import { type ExactProduct, gcd, productOf, single, toNumber } from "./exact-product.js";
 import { parseUnit } from "./grammar.js";
 import { raised } from "./superscripts.js";
 import { unitTable } from "./table.js";
@@ -98,9 +98,8 @@ function readUnit(text: string, system: UnitSystem): Unit {
 
 /** A product of symbols as one of base units. */
 function worthOf({ n, d, terms }: ExactProduct, system: UnitSystem): ExactProduct {
-  let worth: ExactProduct = { ...single(), n, d };
-  for (const [symbol, power] of terms) worth = times(worth, worthOfSymbol(symbol, system), power);
-  return worth;
+  const worths = [...terms].map(([symbol, power]) => [worthOfSymbol(symbol, system), power] as const);
+  return productOf([{ ...single(), n, d }, 1], ...worths);
 }
 
 function worthOfSymbol(symbol: string, system: UnitSystem): ExactProduct {
@@ -118,7 +117,7 @@ export function intervalOf({ text }: Unit): Unit {
 /** @internal The conversion between two units of one dimension. */
 export function conversion(from: Unit, to: Unit): Conversion {
   return remembered(from.conversions, to.text, () => {
-    const ratio = times(from.worth, to.worth, -1);
+    const ratio = productOf([from.worth, 1], [to.worth, -1]);
     // Over one denominator, then cut down
     const [n, d] = [ratio.n * 100n, ratio.d * 100n];
     const c = ratio.n * from.zero - ratio.d * to.zero;
@@ -133,7 +132,7 @@ export function conversion(from: Unit, to: Unit): Conversion {
 /** @internal The unit of a × b or a / b, with equal symbols cancelled and nothing else changed. */
 export function productUnit(a: Unit, b: Unit, sign: 1 | -1): ProductUnit {
   return remembered(a.products, sign + b.text, () => {
-    const whole = times(a.parsed, b.parsed, sign);
+    const whole = productOf([a.parsed, 1], [b.parsed, sign]);
     // Read like any other text, so its powers and its length are bounded as there
     const unit = unitOf(textOf(whole.terms), b.system === builtIn ? a.system : b.system);
     // What is left of W/K × K/W × ΔK is an interval, not a point on a scale.

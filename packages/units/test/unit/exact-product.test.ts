@@ -1,12 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimal, type ExactProduct, gcd, isBounded, single, times, toNumber } from "../../src/unit/exact-product.js";
+import {
+  decimal,
+  type ExactProduct,
+  gcd,
+  isBounded,
+  productOf,
+  single,
+  toNumber,
+} from "../../src/unit/exact-product.js";
 
 const whole = fc.bigInt({ min: 1n, max: 10n ** 30n });
 const terms = fc.dictionary(fc.constantFrom("m", "s", "π"), fc.integer({ min: 1, max: 4 }));
 const products = fc
   .tuple(whole, whole, terms)
   .map(([n, d, powers]): ExactProduct => ({ n, d, terms: new Map(Object.entries(powers)) }));
+const times = (a: ExactProduct, b: ExactProduct, power: number): ExactProduct => productOf([a, 1], [b, power]);
 const fraction = (n: bigint, d: bigint): ExactProduct => ({ ...single(), n, d });
 
 const same = (a: ExactProduct, b: ExactProduct): void => {
@@ -34,9 +43,12 @@ describe("exact products", () => {
         same(times(times(a, b, 1), b, 1), times(a, b, 2));
         same(times(times(a, b, 5), b, -5), a);
         same(times(a, a, -1), single());
+        same(productOf([a, 2], [b, -3], [a, 1]), times(productOf([a, 3]), b, -3));
       }),
     );
   });
+
+  it("are one when there is nothing to multiply", () => same(productOf(), single()));
 
   it("become the nearest double, times π", () => {
     fc.assert(
