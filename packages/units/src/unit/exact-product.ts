@@ -49,9 +49,9 @@ export function isBounded({ terms, n, d }: ExactProduct): boolean {
   );
 }
 
-/** @internal Greatest common divisor, not negative. */
+/** @internal Greatest common divisor, not negative. A loop, as whole numbers of thousands of digits take thousands of steps. */
 export function gcd(a: bigint, b: bigint): bigint {
-  if (b !== 0n) return gcd(b, a % b);
+  while (b !== 0n) [a, b] = [b, a % b];
   return a < 0n ? -a : a;
 }
 

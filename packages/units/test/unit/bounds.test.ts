@@ -202,6 +202,23 @@ describe("time and memory", () => {
     for (const text of units.keys()) expect(text.length).toBeLessThanOrEqual(MAX_UNIT_LENGTH);
   });
 
+  it("converts between the longest units, whose fractions have thousands of digits, and keeps π out of the text", () => {
+    const from = ["inHg", "psi", "Btu", "hp", "kn", "mi", "lbf", "oz"];
+    const to = ["mmHg", "atm", "J", "W", "mph", "in", "kgf", "lb"];
+    const [one, other] = [from, to].map((symbols) => symbols.map((symbol) => `${symbol}^9`).join("·")) as [
+      string,
+      string,
+    ];
+    const wanted = from.reduce(
+      (product, symbol, i) => product * quantity<string>(1, symbol).in<string>(to[i] ?? "") ** 9,
+      1,
+    );
+    expect(quantity<string>(1, one).in<string>(other) / wanted).toBeCloseTo(1, 12);
+    const small = quantity<string>(1, "π rad/180").times(quantity<string>(1, "s"));
+    expect(small.unit).toBe("rad·s");
+    expect(small.in<string>("°·s")).toBeCloseTo(1, 15);
+  });
+
   it("remembers nothing of what it refused", () => {
     const before = builtIn.units.size;
     for (let i = 0; i < 50; i++) refusal(() => unitOf(`kg${i}x`));
