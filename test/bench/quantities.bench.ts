@@ -1,8 +1,10 @@
 /** Conversions and products of quantities, against general-purpose unit libraries used as their manuals advise. */
-import { converter, quantity } from "@tarewatt/units";
+import { converter, q, quantity } from "@tarewatt/units";
 import { convert } from "convert";
 import Qty from "js-quantities";
 import * as mathjs from "mathjs";
+import { kilograms, Measure, pounds } from "safe-units";
+import unitmath from "unitmath";
 import { type BenchRow, race } from "./race.js";
 
 /** Many values, so that nobody can keep one result. */
@@ -96,7 +98,17 @@ function preparedConversion(): BenchRow {
       return sum;
     },
   };
-  return race("prepared conversion", 1, prepared, [swift]);
+  const measures = values.map((number) => Measure.of(number, pounds));
+  const safeUnits = {
+    name: "safe-units",
+    // It has no texts for units: what is looked up before the loop is an object
+    work: (times: number): number => {
+      let sum = 0;
+      for (let i = 0; i < times; i++) sum += (measures[i % COUNT] as (typeof measures)[number]).valueIn(kilograms);
+      return sum;
+    },
+  };
+  return race("prepared conversion", 1, prepared, [swift, safeUnits]);
 }
 
 /** Two quantities that exist, multiplied; the product asked for its number in a third unit. */
@@ -139,7 +151,134 @@ function multiplyAndConvert(): BenchRow {
       return sum;
     },
   };
-  return race("multiply and convert", 1, mine, [jsQuantities, mathjsProduct]);
+  return race("multiply and convert", 1 / 1.5, mine, [jsQuantities, mathjsProduct]);
+}
+
+/** A million numbers in one call, against the loop that somebody would write by hand. */
+function convertMany(): BenchRow {
+  const many = Float64Array.from({ length: 1e6 }, (_, i) => 3000 + i / 8);
+  const target = new Float64Array(many.length);
+  const lbToKg = converter("lb", "kg");
+  const last = (): number => target[target.length - 1] as number;
+  const mine = {
+    name: "tarewatt",
+    work: (times: number): number => {
+      for (let i = 0; i < times; i++) lbToKg.array(many, target);
+      return last();
+    },
+  };
+  const bare = {
+    name: "a bare loop",
+    work: (times: number): number => {
+      for (let i = 0; i < times; i++) {
+        for (let j = 0; j < many.length; j++) target[j] = (many[j] as number) * 0.45359237;
+      }
+      return last();
+    },
+  };
+  return race("a million values", 1.2, mine, [bare]);
+}
+
+/**
+ * Compound units in the spelling that each library reads fastest of those its manual allows: no library but ours reads all of
+ * `lbf/(mi/h)²`, a power without a sign, and numbers among units. The convert package reads sums of one measure only, and
+ * safe-units no texts at all.
+ */
+const spellings = {
+  tarewatt: ["lbf/(mi/h)²", "kWh/100 km", "Wh/(kg·K)", "m/s²"],
+  "js-quantities": ["lbf*h2/mi2", "kWh/hm", "Wh/kg*degK", "m/s2"],
+  mathjs: ["lbf h^2/mi^2", "kWh/hm", "Wh/(kg K)", "m/s^2"],
+  unitmath: ["lbf h^2/mi^2", "kWh/hm", "Wh/kg K", "m/s^2"],
+} as const;
+type Reader = keyof typeof spellings;
+
+/** The number of a text when it was read, so that the reading cannot be left out. */
+const readers: Readonly<Record<Reader, (text: string) => number>> = {
+  tarewatt: (text) => q<string>(text).value,
+  "js-quantities": (text) => Qty(text).scalar,
+  mathjs: (text) => mathjs.unit(text).toJSON().value,
+  unitmath: (text) => unitmath(text).getValue(),
+};
+const names = Object.keys(spellings) as Reader[];
+
+/** Texts that were written before the clock starts, each read once in a round. */
+function reading(id: string, goal: number, texts: (name: Reader, count: number) => readonly string[]): BenchRow {
+  const [mine, ...others] = names.map((name) => {
+    let list: readonly string[] = [];
+    const read = readers[name];
+    return {
+      name,
+      prepare: (times: number): void => {
+        list = texts(name, times);
+      },
+      work: (times: number): number => {
+        let sum = 0;
+        for (let i = 0; i < times; i++) sum += read(list[i % list.length] as string);
+        return sum;
+      },
+    };
+  });
+  return race(id, goal, mine as NonNullable<typeof mine>, others);
+}
+
+/** A thousand different texts, read again and again, as the literals of a program are. */
+function parseKnownTexts(): BenchRow {
+  const texts = Object.fromEntries(
+    names.map((name) => [name, values.map((number, i) => `${number} ${spellings[name][i % 4]}`)]),
+  ) as Record<Reader, string[]>;
+  return reading("parse a compound, text seen before", 0.1, (name) => texts[name]);
+}
+
+/** Numbers that never occurred before with a few units, as a table that somebody loads has them. */
+let numbersWritten = 0;
+const freshNumber = (): string => (1 + (numbersWritten++ % 9e7) / 1e4).toFixed(4);
+
+function parseFreshNumbers(): BenchRow {
+  return reading("parse a compound, number never seen", 0.1, (name, count) =>
+    Array.from({ length: count }, (_, i) => joined(`${freshNumber()} ${spellings[name][i % 4]}`)),
+  );
+}
+
+/**
+ * Units that never occurred before, which is rare: a unit is remembered, and a table has few. Five powers, of a symbol
+ * of each row, make some hundred thousand of them.
+ */
+const symbols = [
+  ["kg", "g", "N", "kN", "lbf"],
+  ["m", "km", "cm", "mm", "ft"],
+  ["A", "V", "W", "kW", "MW"],
+  ["J", "kJ", "MJ", "Wh", "kWh"],
+  ["s", "h", "min", "mi", "yd"],
+] as const;
+const POWERS = 3; // from 2 on: js-quantities reads none above 4
+const unitsWritten = new Map<Reader, number>();
+
+function freshUnit(name: Reader): string {
+  let rest = unitsWritten.get(name) ?? 0;
+  unitsWritten.set(name, rest + 1);
+  const next = (count: number): number => {
+    const digit = rest % count;
+    rest = Math.floor(rest / count);
+    return digit;
+  };
+  const sign = name === "tarewatt" || name === "js-quantities" ? "" : "^";
+  const [a, b, c, d, e] = symbols.map((row) => `${row[next(row.length)]}${sign}${2 + next(POWERS)}`);
+  return name === "unitmath"
+    ? `${a} ${b} ${c} / ${d} ${e}`
+    : name === "js-quantities"
+      ? `${a}*${b}*${c}/${d}*${e}`
+      : `${a}*${b}*${c}/(${d}*${e})`;
+}
+
+function parseFreshUnits(): BenchRow {
+  return reading("parse a compound, unit never seen", 1, (name, count) =>
+    Array.from({ length: count }, () => joined(`15.2 ${freshUnit(name)}`)),
+  );
+}
+
+/** One run of characters, as a text from a file is; one put together by + is still a tree of its parts. */
+function joined(text: string): string {
+  return JSON.parse(JSON.stringify(text)) as string;
 }
 
 /** All must compute the same before it means something to be fast. */
@@ -150,17 +289,24 @@ function agree(): void {
     Qty(3000, "lb").to("kg").scalar,
     mathjs.unit(3000, "lbm").toNumber("kg"),
     convert(3000, "lb").to("kg"),
+    Measure.of(3000, pounds).valueIn(kilograms),
     converter("lb", "kg")(3000),
     Qty.swiftConverter("lb", "kg")(3000),
     (quantity(150, "Wh/kg").times(quantity(400, "kg")).in("kWh") / 60) * wanted,
     (Qty(150, "Wh/kg").mul(Qty(400, "kg")).to("kWh").scalar / 60) * wanted,
     (mathjs.unit(150, "Wh/kg").multiply(mathjs.unit(400, "kg")).toNumber("kWh") / 60) * wanted,
   ];
+  for (const name of names) {
+    for (const unit of spellings[name]) found.push((readers[name](`3.5 ${unit}`) / 3.5) * wanted);
+  }
   const wrong = found.filter((number) => !(Math.abs(number / wanted - 1) < 1e-9));
   if (wrong.length > 0) throw new Error(`the contestants disagree: ${found.join(", ")}`);
 }
 
 export function run(): readonly BenchRow[] {
   agree();
-  return [knownConversion(), conversionAskedAgain(), preparedConversion(), multiplyAndConvert()];
+  return [
+    ...[knownConversion(), conversionAskedAgain(), preparedConversion(), convertMany(), multiplyAndConvert()],
+    ...[parseKnownTexts(), parseFreshNumbers(), parseFreshUnits()],
+  ];
 }

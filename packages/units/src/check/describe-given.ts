@@ -16,9 +16,7 @@ export function describeGiven(thing: unknown): string {
   if (isQuantity(thing)) return withUnit(shortNumber(thing.value), thing.unit);
   if (typeof thing === "string") return `the text '${thing.slice(0, LONGEST_TEXT)}'`;
   if (typeof thing === "number" || typeof thing === "boolean" || thing == null) return String(thing);
-  if (typeof thing === "symbol") return "a symbol";
-  if (typeof thing === "bigint") return "a bigint";
-  if (typeof thing === "function") return "a function";
+  if (typeof thing !== "object") return `a ${typeof thing}`;
   try {
     return Array.isArray(thing) ? "an array" : "an object";
   } catch {

@@ -1,5 +1,5 @@
 import type { Dimension } from "../dimension/dimension.js";
-import { labelOf } from "../dimension/table.js";
+import { isSame, labelOf } from "../dimension/table.js";
 import { isQuantity } from "../quantity/brand.js";
 import type { AnyQuantity, Quantity } from "../quantity/quantity.js";
 import { nearest } from "../unit/nearest.js";
@@ -137,7 +137,7 @@ function inUnitOf(name: string, value: unknown, { unit }: NumberRule): number {
 
 function numberOf(name: string, value: AnyQuantity, unit: string): number {
   const wanted = unitOf(unit).dimension;
-  if (value.dimension.key !== wanted.key || value.dimension.kind !== wanted.kind) {
+  if (!isSame(value.dimension, wanted)) {
     const expected = labelOf(wanted);
     const given = labelOf(value.dimension);
     throw new InputError(

@@ -6,15 +6,15 @@ import type { ExponentNegation, ExponentSum } from "./exponent-sum.js";
  */
 export type DimensionKey = string;
 
-/** The exponents behind a {@link DimensionKey}: metre, kilogram, second, ampere, kelvin. */
-export type Exponents = readonly [m: number, kg: number, s: number, A: number, K: number];
+/** @internal The base units, in the order of a key. */
+export const BASE = ["m", "kg", "s", "A", "K"] as const;
 
 /** @internal The key of a pure number. */
 export const NO_DIMENSION = "m0 kg0 s0 A0 K0";
 
-/** @internal */
-export function keyOf([m, kg, s, A, K]: Exponents): DimensionKey {
-  return `m${m} kg${kg} s${s} A${A} K${K}`;
+/** @internal The key with these exponents; those left out are zero. */
+export function keyOf(exponents: readonly (number | string | undefined)[]): DimensionKey {
+  return BASE.map((unit, i) => unit + (exponents[i] ?? 0)).join(" ");
 }
 
 type Sum<A extends string, B extends string> = A extends keyof ExponentSum
@@ -38,3 +38,22 @@ export type KeyProduct<
 export type KeyReciprocal<X extends string> = X extends `m${infer a} kg${infer b} s${infer c} A${infer d} K${infer e}`
   ? `m${Negated<a>} kg${Negated<b>} s${Negated<c>} A${Negated<d>} K${Negated<e>}`
   : string;
+
+/** An exponent of a row of the table of dimensions, and what is left of the row. */
+type FirstExponent<Row extends string> = Row extends `-${infer Digit}${infer Rest}`
+  ? [`-${Digit}`, Rest]
+  : Row extends `${infer Digit}${infer Rest}`
+    ? [Digit, Rest]
+    : ["0", ""];
+
+/** @internal Key of a row of the table of dimensions: its exponents, where zeros at the end are left out. */
+export type KeyOfRow<Row extends string, Units = typeof BASE> = Units extends readonly [
+  infer Unit extends string,
+  ...infer Others,
+]
+  ? FirstExponent<Row> extends [infer Exponent extends string, infer Rest extends string]
+    ? Others extends readonly []
+      ? `${Unit}${Exponent}`
+      : `${Unit}${Exponent} ${KeyOfRow<Rest, Others>}`
+    : never
+  : never;

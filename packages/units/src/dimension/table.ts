@@ -1,70 +1,80 @@
 import type { Dimension } from "./dimension.js";
+import { type KeyOfRow, keyOf } from "./key.js";
 import type { NamedDimensions } from "./names.js";
 
 /**
- * The one table of dimensions: by name, the exponents of the SI base units and, for what shares its dimension with something
- * plainer, the unit symbols that tell it apart in a text. "Wh/km" holds a W, so it is an energy per distance; "N" does
- * not, so it is a force. The type system and the run time read the same table; `names.ts` has an interface for each entry.
+ * The one table of dimensions: by name, the exponents of metre, kilogram, second, ampere and kelvin, without zeros at the end,
+ * and, for what shares its dimension with something plainer, the unit symbols that tell it apart in a text. "Wh/km" holds a
+ * W, so it is an energy per distance; "N" does not, so it is a force. The type system and the run time read the same table;
+ * `names.ts` has an interface for each entry. It is as short as it can be, since it is in every bundle that reads a unit.
  *
  * @internal
  */
 // biome-ignore format: a table reads best with one entry a line
 export const dimensions = {
-  ratio: ["m0 kg0 s0 A0 K0"],
-  angle: ["m0 kg0 s0 A0 K0", ["rad", "°", "deg"]],
-  length: ["m1 kg0 s0 A0 K0"],
-  area: ["m2 kg0 s0 A0 K0"],
-  volume: ["m3 kg0 s0 A0 K0"],
-  mass: ["m0 kg1 s0 A0 K0"],
-  time: ["m0 kg0 s1 A0 K0"],
-  speed: ["m1 kg0 s-1 A0 K0"],
-  acceleration: ["m1 kg0 s-2 A0 K0"],
-  "speed squared": ["m2 kg0 s-2 A0 K0"],
-  "specific energy": ["m2 kg0 s-2 A0 K0", ["J", "W", "Btu", "hp", "PS", "V"]],
-  "specific power": ["m2 kg0 s-3 A0 K0"],
-  force: ["m1 kg1 s-2 A0 K0"],
-  "energy per distance": ["m1 kg1 s-2 A0 K0", ["J", "W", "Btu", "hp", "PS", "V"]],
-  "distance per energy": ["m-1 kg-1 s2 A0 K0", ["J", "W", "Btu", "hp", "PS", "V", "MPGe"]],
-  "force per speed": ["m0 kg1 s-1 A0 K0"],
-  "force per speed squared": ["m-1 kg1 s0 A0 K0"],
-  energy: ["m2 kg1 s-2 A0 K0"],
-  torque: ["m2 kg1 s-2 A0 K0", ["N", "lbf", "kgf"]],
-  power: ["m2 kg1 s-3 A0 K0"],
-  pressure: ["m-1 kg1 s-2 A0 K0"],
-  "energy density": ["m-1 kg1 s-2 A0 K0", ["J", "W", "Btu", "hp", "PS", "V"]],
-  "power density": ["m-1 kg1 s-3 A0 K0"],
-  density: ["m-3 kg1 s0 A0 K0"],
-  "area density": ["m-2 kg1 s0 A0 K0"],
+  ratio: "",
+  angle: "0 rad ° deg",
+  length: "1",
+  area: "2",
+  volume: "3",
+  mass: "01",
+  time: "001",
+  speed: "10-1",
+  acceleration: "10-2",
+  "speed squared": "20-2",
+  "specific energy": "20-2 J W Btu hp PS V",
+  "specific power": "20-3",
+  force: "11-2",
+  "energy per distance": "11-2 J W Btu hp PS V",
+  "distance per energy": "-1-12 J W Btu hp PS V MPGe",
+  "force per speed": "01-1",
+  "force per speed squared": "-11",
+  energy: "21-2",
+  torque: "21-2 N lbf kgf",
+  power: "21-3",
+  pressure: "-11-2",
+  "energy density": "-11-2 J W Btu hp PS V",
+  "power density": "-11-3",
+  density: "-31",
+  "area density": "-21",
   // The only one told apart by its whole text: K, °C and °F alone name points, in a compound they are intervals.
-  temperature: ["m0 kg0 s0 A0 K1", ["K", "°C", "°F", "degC", "degF"]],
-  "temperature difference": ["m0 kg0 s0 A0 K1"],
-  "thermal conductance": ["m2 kg1 s-3 A0 K-1"],
-  "heat capacity": ["m2 kg1 s-2 A0 K-1"],
-  "specific heat capacity": ["m2 kg0 s-2 A0 K-1"],
-  frequency: ["m0 kg0 s-1 A0 K0"],
-  "angular velocity": ["m0 kg0 s-1 A0 K0", ["rad", "rpm", "°", "deg"]],
-  "electric current": ["m0 kg0 s0 A1 K0"],
-  "electric charge": ["m0 kg0 s1 A1 K0"],
-  voltage: ["m2 kg1 s-3 A-1 K0"],
-  "electric resistance": ["m2 kg1 s-3 A-2 K0"],
-  capacitance: ["m-2 kg-1 s4 A2 K0"],
+  temperature: "00001 K °C °F degC degF",
+  "temperature difference": "00001",
+  "thermal conductance": "21-30-1",
+  "heat capacity": "21-20-1",
+  "specific heat capacity": "20-20-1",
+  frequency: "00-1",
+  "angular velocity": "00-1 rad rpm ° deg",
+  "electric current": "0001",
+  "electric charge": "0011",
+  voltage: "21-3-1",
+  "electric resistance": "21-3-2",
+  capacitance: "-2-142",
 } as const;
 
 /** @internal */
-export type Dimensions = typeof dimensions;
+type Dimensions = typeof dimensions;
 
 /** A name of a dimension or of a kind, such as `"energy"` or `"torque"`: what {@link Stated} and {@link Quantity.as} take. */
 export type DimensionName = keyof Dimensions;
 
+type Split<Row extends string> = Row extends `${infer Exponents} ${infer Symbols}` ? [Exponents, Symbols] : [Row, ""];
+type Words<Text extends string> = Text extends `${infer First} ${infer Rest}` ? First | Words<Rest> : Text;
+
+/** @internal The keys of all dimensions, by name. */
+export type Keys = { readonly [Name in DimensionName]: KeyOfRow<Split<Dimensions[Name]>[0]> };
+
 /** @internal The kind of an entry: its own name, or nothing for the plain reading of a dimension. */
-type KindOf<Name extends DimensionName> = Dimensions[Name] extends readonly [string, readonly string[]] ? Name : "";
+type KindOf<Name extends DimensionName> = Dimensions[Name] extends `${string} ${string}` ? Name : "";
 
 /** @internal What a name stands for. */
-export type DimensionNamed<Name extends DimensionName> =
-  `${Dimensions[Name][0]}|${KindOf<Name>}` extends infer Id extends keyof NamedDimensions ? NamedDimensions[Id] : never;
+export type DimensionNamed<Name extends DimensionName> = `${Keys[Name]}|${KindOf<Name>}` extends infer Id extends
+  keyof NamedDimensions
+  ? NamedDimensions[Id]
+  : never;
 
 /** @internal Names by `key|kind`. */
-type NamesById = { readonly [Name in DimensionName as `${Dimensions[Name][0]}|${KindOf<Name>}`]: Name };
+type NamesById = { readonly [Name in DimensionName as `${Keys[Name]}|${KindOf<Name>}`]: Name };
 
 /** @internal How a dimension is called in a message. */
 export type LabelOf<Key extends string, Kind extends string> = `${Key}|${Kind}` extends infer Id extends keyof NamesById
@@ -73,9 +83,9 @@ export type LabelOf<Key extends string, Kind extends string> = `${Key}|${Kind}` 
 
 /** @internal For each key with several readings: the kind that a text can state, and the symbols that state it. */
 type KindsByKey = {
-  readonly [Name in DimensionName as KindOf<Name> extends "" ? never : Dimensions[Name][0]]: readonly [
+  readonly [Name in DimensionName as KindOf<Name> extends "" ? never : Keys[Name]]: readonly [
     Name,
-    Dimensions[Name] extends readonly [string, readonly (infer Symbols extends string)[]] ? Symbols : never,
+    Words<Split<Dimensions[Name]>[1]>,
   ];
 };
 
@@ -103,43 +113,42 @@ export type KindInText<Text extends string, Key extends string, Own extends OwnU
 
 /** The names of the readings that share the dimension of D, such as `"energy" | "torque"`. */
 export type KindName<D extends Dimension> = {
-  [Name in DimensionName]: Dimensions[Name][0] extends D["key"] ? Name : never;
+  [Name in DimensionName]: Keys[Name] extends D["key"] ? Name : never;
 }[DimensionName];
+
+/** A row of the table: the name, the key, and the symbols that state the name in a text. */
+type Reading = readonly [name: string, key: string, symbols: readonly string[]];
+
+/** @internal All rows. */
+export const readings: readonly Reading[] = /* @__PURE__ */ Object.entries(dimensions).map(([name, row]): Reading => {
+  const [exponents = "", ...symbols] = row.split(" ");
+  return [name, keyOf(exponents.match(/-?\d/g) ?? []), symbols];
+});
+
+/** @internal All readings of a dimension. */
+export function readingsOf(key: string): readonly Reading[] {
+  return readings.filter(([, itsKey]) => itsKey === key);
+}
 
 /** @internal The run-time twin of {@link KindInText}. */
 export function kindInText(text: string, key: string, own: readonly (readonly [string, string])[]): string {
-  for (const [name, [itsKey, symbols]] of entries()) {
-    if (itsKey !== key || symbols === undefined) continue;
-    const stated =
-      name === "temperature"
-        ? symbols.includes(text)
-        : symbols.some(
-            (symbol) =>
-              text.includes(symbol) ||
-              own.some(([mine, definition]) => text.includes(mine) && definition.includes(symbol)),
-          );
-    if (stated) return name;
-  }
-  return "";
+  const states = (symbol: string): boolean =>
+    text.includes(symbol) || own.some(([mine, definition]) => text.includes(mine) && definition.includes(symbol));
+  const stated = readingsOf(key).find(([name, , symbols]) =>
+    name === POINT ? symbols.includes(text) : symbols.some(states),
+  );
+  return stated?.[0] ?? "";
 }
+
+/** @internal The kind of a point on a temperature scale, which may be neither added nor multiplied. */
+export const POINT = "temperature";
 
 /** @internal The run-time twin of {@link LabelOf}. */
 export function labelOf({ key, kind }: Dimension): string {
-  const plain = entries().find(([, [itsKey, symbols]]) => itsKey === key && symbols === undefined);
-  return kind || plain?.[0] || `the dimension ${key}`;
+  return kind || (readingsOf(key).find(([, , symbols]) => !symbols[0])?.[0] ?? `the dimension ${key}`);
 }
 
-/** @internal The kind that a name states for a key; undefined when it is no reading of that dimension. */
-export function kindNamed(name: string, key: string): string | undefined {
-  const found = entries().find(([itsName, [itsKey]]) => itsName === name && itsKey === key);
-  return found && (found[1][1] === undefined ? "" : name);
-}
-
-/** @internal The names of all readings of a dimension. */
-export function namesOf(key: string): string[] {
-  return entries().flatMap(([name, [itsKey]]) => (itsKey === key ? [name] : []));
-}
-
-function entries(): [string, readonly [string, (readonly string[])?]][] {
-  return Object.entries(dimensions);
+/** @internal Whether two dimensions are the same, and of the same kind. */
+export function isSame(a: Dimension, b: Dimension): boolean {
+  return a.key === b.key && a.kind === b.kind;
 }

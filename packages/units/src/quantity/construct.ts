@@ -1,8 +1,9 @@
 import { describeGiven } from "../check/describe-given.js";
-import { labelOf } from "../dimension/table.js";
+import { isSame } from "../dimension/table.js";
 import type { AnyUnit, QuantityLiteral, UnitDimension, UnitText } from "../unit/literal.js";
 import { unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
+import { mismatch } from "./mismatch.js";
 import type { Quantity } from "./quantity.js";
 import { readLiteral } from "./read-literal.js";
 import { makeQuantity } from "./value.js";
@@ -22,7 +23,7 @@ import { makeQuantity } from "./value.js";
  */
 export function q<const S extends string>(text: QuantityLiteral<S>): Quantity<UnitDimension<UnitText<S>>> {
   const { value, unit } = readLiteral(text);
-  return makeQuantity(value, unit, unit.dimension.kind);
+  return makeQuantity(value, unit);
 }
 
 /**
@@ -38,7 +39,7 @@ export function quantity<const S extends string>(value: number, unit: AnyUnit<S>
   if (typeof value !== "number")
     fail("NOT_FINITE", `the value of a quantity must be a number: got ${describeGiven(value)}`);
   const read = unitOf(unit);
-  return makeQuantity(value, read, read.dimension.kind);
+  return makeQuantity(value, read);
 }
 
 /**
@@ -52,16 +53,13 @@ export function quantity<const S extends string>(value: number, unit: AnyUnit<S>
  */
 export function parseQuantity<const S extends string>(text: string, like: AnyUnit<S>): Quantity<UnitDimension<S>> {
   const { value, unit } = readLiteral(text);
-  const { key, kind } = unit.dimension;
-  const wanted = unitOf(like);
-  if (key !== wanted.dimension.key || kind !== wanted.dimension.kind) {
-    const given = labelOf(unit.dimension);
-    const expected = labelOf(wanted.dimension);
-    fail(
-      key === wanted.dimension.key ? "WRONG_KIND" : "WRONG_DIMENSION",
-      `'${text}' measures ${given}: expected ${expected}, for example in ${wanted.text}`,
-      { given, expected },
+  const { text: example, dimension } = unitOf(like);
+  if (!isSame(unit.dimension, dimension)) {
+    mismatch(
+      unit.dimension,
+      dimension,
+      (given, expected) => `'${text}' measures ${given}: expected ${expected}, for example in ${example}`,
     );
   }
-  return makeQuantity(value, unit, kind);
+  return makeQuantity(value, unit);
 }

@@ -30,9 +30,9 @@ export type QuantityErrorCode =
  */
 export class TarewattError<Code extends string = string> extends Error {
   /** Stable, documented code. */
-  readonly code: Code;
+  declare readonly code: Code;
   /** What was given, what was expected: the parts of the message as data. */
-  readonly details: Readonly<Record<string, unknown>>;
+  declare readonly details: Readonly<Record<string, unknown>>;
 
   /**
    * @param code - stable code

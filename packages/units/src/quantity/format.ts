@@ -1,5 +1,5 @@
 import { describeGiven } from "../check/describe-given.js";
-import { SUPERSCRIPTS } from "../unit/superscripts.js";
+import { raised } from "../unit/superscripts.js";
 import { fail } from "./errors.js";
 
 const MINUS = "\u2212";
@@ -12,8 +12,7 @@ export function fullNumber(value: number): string {
 
 /** At most six significant digits, all digits of a whole number; for `toString`. @internal */
 export function shortNumber(value: number): string {
-  if (Number.isInteger(value) && Math.abs(value) < 1e15) return fullNumber(value);
-  return readable(String(Number(value.toPrecision(6))));
+  return fullNumber(Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(value.toPrecision(6)));
 }
 
 /**
@@ -32,9 +31,8 @@ export function formatNumber(value: number, digits: number): string {
     fail("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${describeGiven(digits)}`);
   }
   const rounded = value.toPrecision(digits);
-  const exponent = rounded.indexOf("e");
-  const plain = exponent >= 0 && Math.abs(Number(rounded)) < 1e15 && Math.abs(Number(rounded)) >= 1e-6;
-  return readable(plain ? withoutExponent(rounded, digits) : rounded);
+  // A number with more digits before the point than were asked for comes with an exponent
+  return readable(rounded.includes("e+") && Math.abs(Number(rounded)) < 1e15 ? String(Number(rounded)) : rounded);
 }
 
 /** A number that is already printed, with its unit. @internal */
@@ -42,21 +40,10 @@ export function withUnit(number: string, unit: string): string {
   return unit === "1" ? number : number + (unit === "°" ? "" : " ") + unit;
 }
 
-function withoutExponent(rounded: string, digits: number): string {
-  const number = Number(rounded);
-  const magnitude = Math.floor(Math.log10(Math.abs(number)));
-  return number.toFixed(Math.max(0, digits - 1 - magnitude));
-}
-
 function readable(text: string): string {
   const [mantissa = "", exponent] = text.split("e");
   const [whole = "", fraction] = mantissa.replace("-", MINUS).split(".");
-  const grouped = whole.replace(MINUS, "").length >= 5 ? whole.replace(/(?<=\d)(?=(\d{3})+$)/g, THIN_SPACE) : whole;
+  const grouped = /\d{5}/.test(whole) ? whole.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole;
   const number = fraction === undefined ? grouped : `${grouped}.${fraction}`;
-  return exponent === undefined ? number : `${number}×10${superscript(Number(exponent))}`;
-}
-
-function superscript(exponent: number): string {
-  const size = [...String(Math.abs(exponent))].map((c) => SUPERSCRIPTS.charAt(Number(c))).join("");
-  return exponent < 0 ? `⁻${size}` : size;
+  return exponent === undefined ? number : `${number}×10${raised(Number(exponent))}`;
 }

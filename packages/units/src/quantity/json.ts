@@ -1,9 +1,10 @@
 import { describeGiven } from "../check/describe-given.js";
 import { isRecord } from "../check/shapes.js";
-import { labelOf } from "../dimension/table.js";
+import { isSame } from "../dimension/table.js";
 import type { AnyUnit, UnitDimension } from "../unit/literal.js";
 import { unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
+import { mismatch } from "./mismatch.js";
 import type { Quantity, QuantityJSON } from "./quantity.js";
 import { makeQuantity } from "./value.js";
 
@@ -22,15 +23,10 @@ export function quantityFromJSON<const S extends string>(json: unknown, like: An
     fail("BAD_JSON", `expected {"value": number, "unit": text, "kind": text}: got ${describeGiven(json)}`);
   }
   const read = unitOf(unit);
-  const { key } = read.dimension;
+  const held = { key: read.dimension.key, kind };
   const wanted = unitOf(like).dimension;
-  if (key !== wanted.key || kind !== wanted.kind) {
-    const given = labelOf({ key, kind });
-    const expected = labelOf(wanted);
-    fail(key === wanted.key ? "WRONG_KIND" : "WRONG_DIMENSION", `the JSON holds ${given}: expected ${expected}`, {
-      given,
-      expected,
-    });
+  if (!isSame(held, wanted)) {
+    mismatch(held, wanted, (given, expected) => `the JSON holds ${given}: expected ${expected}`);
   }
   return makeQuantity(value, read, kind);
 }

@@ -1,7 +1,7 @@
 import { describeGiven } from "../check/describe-given.js";
 import { readRecord } from "../check/shapes.js";
 import type { Dimension } from "../dimension/dimension.js";
-import type { OwnUnits } from "../dimension/table.js";
+import { isSame, type OwnUnits } from "../dimension/table.js";
 import { parseUnit } from "../unit/grammar.js";
 import type { AnyUnit, QuantityLiteral, UnitDimension, UnitOf, UnitText } from "../unit/literal.js";
 import { builtIn, conversion, unitOf, unitSystem } from "../unit/unit.js";
@@ -63,17 +63,16 @@ export function unitsWith<const Own extends OwnUnits>(own: Own): OwnUnitReaders<
   return Object.freeze({
     q: (text: string) => {
       const { value, unit } = readLiteral(text, system);
-      return makeQuantity(value, unit, unit.dimension.kind);
+      return makeQuantity(value, unit);
     },
     quantity: (value: number, unit: string) => {
       const read = unitOf(unit, system);
-      return makeQuantity(value, read, read.dimension.kind);
+      return makeQuantity(value, read);
     },
     in: (quantity: Quantity<Dimension>, unit: string) => {
       const to = unitOf(unit, system);
-      const { key, kind } = assertQuantity(quantity).dimension;
       // Its own conversion refuses what does not fit, with the reason; only a fitting one may name a unit it does not know.
-      if (key !== to.dimension.key || kind !== to.dimension.kind) return quantity.in(unit);
+      if (!isSame(assertQuantity(quantity).dimension, to.dimension)) return quantity.in(unit);
       const { n, c, d } = conversion(unitOf(quantity.unit, system), to);
       const number = (quantity.value * n + c) / d;
       return Number.isFinite(number) ? number : fail("NOT_FINITE", `${quantity} is too large to be given in ${unit}`);

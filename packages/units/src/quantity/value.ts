@@ -2,11 +2,12 @@ import { describeGiven, nameOf } from "../check/describe-given.js";
 import { readRecord } from "../check/shapes.js";
 import { type Dimension, quotients } from "../dimension/dimension.js";
 import { NO_DIMENSION } from "../dimension/key.js";
-import { kindNamed, labelOf, namesOf } from "../dimension/table.js";
-import { type Conversion, conversion, productUnit, type Unit, unitOf } from "../unit/unit.js";
+import { isSame, labelOf, POINT, readingsOf } from "../dimension/table.js";
+import { type Conversion, conversion, intervalOf, productUnit, type Unit, unitOf } from "../unit/unit.js";
 import { BRAND, isQuantity } from "./brand.js";
 import { fail } from "./errors.js";
 import { formatNumber, shortNumber, withUnit } from "./format.js";
+import { mismatch } from "./mismatch.js";
 import type { AnyQuantity, FormatOptions, Quantity, QuantityJSON } from "./quantity.js";
 
 /**
@@ -17,12 +18,12 @@ import type { AnyQuantity, FormatOptions, Quantity, QuantityJSON } from "./quant
 const Value = /* @__PURE__ */ (() =>
   class Value {
     // Own properties, so that general-purpose comparisons of objects (deep equality in tests) see what differs.
-    readonly value: number;
-    readonly unit: string;
-    readonly dimension: Dimension;
+    declare readonly value: number;
+    declare readonly unit: string;
+    declare readonly dimension: Dimension;
     readonly #unit: Unit;
 
-    constructor(value: number, unit: Unit, kind: string) {
+    constructor(value: number, unit: Unit, kind = unit.dimension.kind) {
       const { text, dimension } = unit;
       if (!Number.isFinite(value)) fail("NOT_FINITE", `a quantity must be finite: got ${describeGiven(value)} ${text}`);
       this.value = value;
@@ -39,8 +40,7 @@ const Value = /* @__PURE__ */ (() =>
     in(unit: string): number {
       const { latest } = this.#unit;
       const known = latest !== undefined && latest.to === unit && latest.kind === this.dimension.kind;
-      const { n, c, d } = known ? latest : this.#conversionTo(unit);
-      const number = (this.value * n + c) / d;
+      const number = converted(this.value, known ? latest : this.#conversionTo(unit));
       return Number.isFinite(number) ? number : fail("NOT_FINITE", `${this} is too large to be given in ${unit}`);
     }
 
@@ -49,55 +49,47 @@ const Value = /* @__PURE__ */ (() =>
     }
 
     plus(other: AnyQuantity): Value {
-      return this.#like(this.value + this.#addend(other, "add"));
+      return this.#sum(other, 1);
     }
 
     minus(other: AnyQuantity): Value {
-      const points = this.dimension.kind === "temperature" && assertQuantity(other).dimension.kind === "temperature";
-      if (!points) return this.#like(this.value - this.#addend(other, "subtract"));
-      // Subtracted in the scale of this one: 20 °C − 10 °C is 10, not 293.15 − 283.15.
-      const { text } = this.#unit;
-      return new Value(this.value - this.#sameKind(other, "subtract"), unitOf(`Δ${text.replace("deg", "°")}`), "");
+      return this.#sum(other, -1);
     }
 
     times(factor: number | AnyQuantity): Value {
-      return typeof factor === "number" ? this.#scaled(factor, this.value * factor) : this.#product(factor, 1);
+      return this.#product(factor, 1);
     }
 
     per(divisor: number | AnyQuantity): Value {
-      const number = typeof divisor === "number" ? divisor : assertQuantity(divisor).value;
-      if (number === 0) fail("DIVISION_BY_ZERO", `${this} cannot be divided by ${describeGiven(divisor)}`);
-      return typeof divisor === "number" ? this.#scaled(divisor, this.value / divisor) : this.#product(divisor, -1);
+      return this.#product(divisor, -1);
     }
 
     inverse(): Value {
-      return new Value(1, unitOf("1"), "").per(this as unknown as AnyQuantity);
+      return new Value(1, unitOf("1")).per(this as unknown as AnyQuantity);
     }
 
     ratioTo(other: AnyQuantity): number {
-      this.#noPoint();
-      const number = this.#sameKind(other, "compare");
-      return number === 0
-        ? fail("DIVISION_BY_ZERO", `${this} cannot be divided by ${describeGiven(other)}`)
-        : this.value / number;
+      noPoint(this);
+      return this.value / this.#divisor(this.#numberOf(other, "compare"), other);
     }
 
     abs(): Value {
-      this.#noPoint();
+      noPoint(this);
       return this.#like(Math.abs(this.value));
     }
 
     compareTo(other: AnyQuantity): number {
-      return this.value - this.#sameKind(other, "compare");
+      return this.value - this.#numberOf(other, "compare");
     }
 
     as(name: string): Value {
-      const { key } = this.dimension;
-      const kind = kindNamed(name, key);
-      if (kind === undefined || this.dimension.kind === "temperature") {
-        fail("WRONG_KIND", `${this} cannot be stated as '${nameOf(name)}': it can be ${namesOf(key).join(" or ")}`);
+      const readings = readingsOf(this.dimension.key);
+      const stated = readings.find(([each]) => each === name);
+      if (stated === undefined || isPoint(this)) {
+        const names = readings.map(([each]) => each).join(" or ");
+        return fail("WRONG_KIND", `${this} cannot be stated as '${nameOf(name)}': it can be ${names}`);
       }
-      return new Value(this.value, this.#unit, kind);
+      return new Value(this.value, this.#unit, stated[2][0] === undefined ? "" : name);
     }
 
     format(options: FormatOptions = {}): string {
@@ -143,72 +135,68 @@ const Value = /* @__PURE__ */ (() =>
       const from = this.#unit;
       const to = unitOf(unit, from.system);
       const { key, kind } = to.dimension;
-      if (key !== this.dimension.key || kind !== this.dimension.kind) {
-        const reciprocal = to.exponents.every((each, i) => each === -(from.exponents[i] as number));
-        const stated = key === this.dimension.key && kind !== "temperature";
-        const hint = stated
-          ? `; state it with .as("${labelOf(to.dimension)}")`
-          : reciprocal
-            ? "; use .inverse() first"
-            : "";
+      if (!isSame(to.dimension, this.dimension)) {
+        const reciprocal = key.replace(/-?\d+/g, (power) => String(-Number(power)));
+        const hint =
+          key !== this.dimension.key
+            ? reciprocal === this.dimension.key && "; use .inverse() first"
+            : kind !== POINT && `; state it with .as("${labelOf(to.dimension)}")`;
         mismatch(
           to.dimension,
           this.dimension,
-          `'${to.text}' measures ${labelOf(to.dimension)}, not ${labelOf(this.dimension)}${hint}`,
+          (given, expected) => `'${to.text}' measures ${given}, not ${expected}${hint || ""}`,
         );
       }
       from.latest = conversion(from, to);
       return from.latest;
     }
 
-    /** The other's number in this unit, when it may be added to this. */
-    #addend(other: AnyQuantity, verb: string): number {
-      if (this.dimension.kind !== "temperature") return this.#sameKind(other, verb);
-      const { key, kind } = assertQuantity(other).dimension;
-      if (key !== this.dimension.key) this.#mismatch(other, verb);
-      if (kind === "temperature") {
+    #sum(other: AnyQuantity, sign: 1 | -1): Value {
+      const verb = sign === 1 ? "add" : "subtract";
+      if (!isPoint(this)) return this.#like(this.value + sign * this.#numberOf(other, verb));
+      const interval = intervalOf(this.#unit);
+      if (!isPoint(assertQuantity(other))) {
+        return this.#like(this.value + sign * this.#numberOf(other, verb, interval));
+      }
+      if (sign === 1) {
         fail(
           "TEMPERATURE_POINT",
-          `cannot ${verb} two temperature points, ${this} and ${describeGiven(other)}: write the second as a difference, such as Δ10 K`,
+          `cannot add two temperature points, ${this} and ${describeGiven(other)}: write the second as a difference, such as Δ10 K`,
         );
       }
-      const { n, d } = conversion(unitIn(other), unitOf(`Δ${this.unit.replace("deg", "°")}`));
-      return (other.value * n) / d;
+      // Subtracted in the scale of this one: 20 °C − 10 °C is 10, not 293.15 − 283.15.
+      return new Value(this.value - this.#numberOf(other, verb), interval);
     }
 
-    #sameKind(other: AnyQuantity, verb: string): number {
-      const { key, kind } = assertQuantity(other).dimension;
-      if (key !== this.dimension.key || kind !== this.dimension.kind) this.#mismatch(other, verb);
-      if (other.unit === this.unit) return other.value;
-      const { n, c, d } = conversion(unitIn(other), this.#unit);
-      return (other.value * n + c) / d;
+    /** The other's number in this unit, or in that of an interval on this scale. */
+    #numberOf(other: AnyQuantity, verb: string, unit = this.#unit): number {
+      const wanted = unit === this.#unit ? this.dimension : unit.dimension;
+      if (!isSame(assertQuantity(other).dimension, wanted)) {
+        mismatch(
+          other.dimension,
+          this.dimension,
+          (given, expected) => `cannot ${verb} ${given} and ${expected}: ${this} and ${describeGiven(other)}`,
+        );
+      }
+      return other.unit === unit.text ? other.value : converted(other.value, conversion(unitIn(other), unit));
     }
 
-    #scaled(factor: number, value: number): Value {
-      if (!Number.isFinite(factor)) fail("NOT_FINITE", `${this} cannot be multiplied or divided by ${factor}`);
-      this.#noPoint();
-      return this.#like(value);
-    }
-
-    #product(other: AnyQuantity, sign: 1 | -1): Value {
-      this.#noPoint();
-      if (assertQuantity(other).dimension.kind === "temperature") noPoint();
+    #product(other: number | AnyQuantity, sign: 1 | -1): Value {
+      const plain = typeof other === "number";
+      const number = plain ? other : assertQuantity(other).value;
+      const value = sign === 1 ? this.value * number : this.value / this.#divisor(number, other);
+      noPoint(this);
+      if (plain) {
+        if (!Number.isFinite(other)) fail("NOT_FINITE", `${this} cannot be multiplied or divided by ${other}`);
+        return this.#like(value);
+      }
+      noPoint(other);
       const { unit, scale } = productUnit(this.#unit, unitIn(other), sign);
-      const value = (sign === 1 ? this.value * other.value : this.value / other.value) * scale;
-      return new Value(value, unit, kindOfProduct(this.dimension, other.dimension, sign));
+      return new Value(value * scale, unit, kindOfProduct(this.dimension, other.dimension, sign));
     }
 
-    #noPoint(): void {
-      if (this.dimension.kind === "temperature") noPoint();
-    }
-
-    #mismatch(other: AnyQuantity, verb: string): never {
-      const given = other.dimension;
-      return mismatch(
-        given,
-        this.dimension,
-        `cannot ${verb} ${labelOf(given)} and ${labelOf(this.dimension)}: ${this} and ${describeGiven(other)}`,
-      );
+    #divisor(number: number, given: unknown): number {
+      return number !== 0 ? number : fail("DIVISION_BY_ZERO", `${this} cannot be divided by ${describeGiven(given)}`);
     }
 
     static unitIn(thing: AnyQuantity): Unit | undefined {
@@ -229,23 +217,28 @@ function unitIn(thing: AnyQuantity): Unit {
   );
 }
 
+/** What the conversion makes of a number. */
+function converted(value: number, { n, c, d }: Conversion): number {
+  return (value * n + c) / d;
+}
+
 function kindOfProduct(a: Dimension, b: Dimension, sign: 1 | -1): string {
   if (b.key === NO_DIMENSION && b.kind === "") return a.kind;
   if (sign === 1) return a.key === NO_DIMENSION && a.kind === "" ? b.kind : "";
-  const id = `${labelOf(a)}/${labelOf(b)}`;
-  return Object.hasOwn(quotients, id) ? quotients[id as keyof typeof quotients] : "";
+  return quotients[`${labelOf(a)}/${labelOf(b)}` as keyof typeof quotients] ?? "";
 }
 
-function mismatch(given: Dimension, expected: Dimension, message: string): never {
-  const code = given.key === expected.key ? "WRONG_KIND" : "WRONG_DIMENSION";
-  return fail(code, message, { given: labelOf(given), expected: labelOf(expected) });
+function isPoint({ dimension }: { readonly dimension: Dimension }): boolean {
+  return dimension.kind === POINT;
 }
 
-function noPoint(): never {
-  return fail(
-    "TEMPERATURE_POINT",
-    'a temperature point cannot be multiplied or divided: use a difference (Δ10 K), or its number in kelvin (.in("K"))',
-  );
+function noPoint(quantity: { readonly dimension: Dimension }): void {
+  if (isPoint(quantity)) {
+    fail(
+      "TEMPERATURE_POINT",
+      'a temperature point cannot be multiplied or divided: use a difference (Δ10 K), or its number in kelvin (.in("K"))',
+    );
+  }
 }
 
 /** @internal Refuses what is no quantity. */
@@ -255,6 +248,6 @@ export function assertQuantity(thing: AnyQuantity): AnyQuantity {
 }
 
 /** @internal The one place where the run-time class takes its compile-time type. */
-export function makeQuantity<D extends Dimension>(value: number, unit: Unit, kind: string): Quantity<D> {
+export function makeQuantity<D extends Dimension>(value: number, unit: Unit, kind?: string): Quantity<D> {
   return new Value(value, unit, kind) as unknown as Quantity<D>;
 }

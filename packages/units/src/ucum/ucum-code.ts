@@ -1,5 +1,6 @@
 import { describeGiven } from "../check/describe-given.js";
 import { fail } from "../quantity/errors.js";
+import { gcd } from "../unit/exact-product.js";
 import { parseUnit } from "../unit/grammar.js";
 import type { AnyUnit } from "../unit/literal.js";
 import type { UnitSymbol } from "../unit/table.js";
@@ -36,12 +37,11 @@ export function ucumCode<const S extends string>(unit: AnyUnit<S>): string {
   const text = unit.trim();
   // A temperature scale stands alone; in a compound a temperature is an interval, for which UCUM has the kelvin only.
   if (Object.hasOwn(SCALES, text)) return SCALES[text as keyof typeof SCALES];
-  const { terms, scale } = parseUnit(text, builtIn.definitions);
-  if (scale.pi !== 0) noCode(text, "π");
-  const above = scale.n === 1n ? [] : [String(scale.n)];
-  const below = scale.d === 1n ? [] : [String(scale.d)];
+  const { terms, n, d } = parseUnit(text, builtIn.definitions);
+  if (terms.has("π")) noCode(text, "π");
+  const common = gcd(n, d);
+  const [above, below] = [n, d].map((each) => (each === common ? [] : [String(each / common)])) as [string[], string[]];
   for (const [symbol, exponent] of terms) {
-    if (symbol === "1") continue;
     for (const [atom, itsPower] of atomsOf(symbol, text)) {
       const power = itsPower * exponent;
       const size = Math.abs(power);

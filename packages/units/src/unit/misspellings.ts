@@ -1,41 +1,32 @@
-/** @internal What people write for a unit that has another symbol here, or that has several readings. */
-export const misspellings: Readonly<Record<string, string>> = {
-  // no prototype, so that a text such as "constructor" finds nothing here
-  __proto__: null as never,
-  hr: "h (hour)",
-  hrs: "h (hour)",
-  sec: "s (second)",
-  yr: "year",
-  a: "year",
-  lbs: "lb (mass) or lbf (force)",
-  "#": "lb (mass) or lbf (force)",
-  ton: "t (1000 kg) or short_ton (2000 lb)",
-  tons: "t (1000 kg) or short_ton (2000 lb)",
-  tonne: "t (1000 kg)",
-  kph: "km/h",
-  kmh: "km/h",
-  kmph: "km/h",
-  mile: "mi",
-  miles: "mi",
-  kwh: "kWh",
-  KWh: "kWh",
-  kWH: "kWh",
-  wh: "Wh",
-  kw: "kW",
-  HP: "hp (550 ft·lbf/s) or PS (75 kgf·m/s)",
-  ps: "PS (75 kgf·m/s)",
-  bhp: "hp (550 ft·lbf/s) or PS (75 kgf·m/s)",
-  l: "L (litre)",
-  liter: "L (litre)",
-  litre: "L (litre)",
-  c: "°C (temperature) or C (coulomb)",
-  AH: "Ah",
-  mpge: "MPGe",
-  mpg: "MPGe (miles per 33.705 kWh)",
-  um: "µm",
-  inch: "in",
-  "″": "in",
-  "′": "ft",
-  '"': "in",
-  "'": "ft",
-};
+/**
+ * @internal What people write for a unit that has another symbol here, or that has several readings: what to write, and the
+ * words that lead to it.
+ */
+export const misspellings = {
+  "h (hour)": "hr hrs",
+  "s (second)": "sec",
+  year: "yr a",
+  "lb (mass) or lbf (force)": "lbs #",
+  "t (1000 kg) or short_ton (2000 lb)": "ton tons",
+  "t (1000 kg)": "tonne",
+  "km/h": "kph kmh kmph",
+  mi: "mile miles",
+  kWh: "kwh KWh kWH",
+  Wh: "wh",
+  kW: "kw",
+  "hp (550 ft·lbf/s) or PS (75 kgf·m/s)": "HP bhp",
+  "PS (75 kgf·m/s)": "ps",
+  "L (litre)": "l liter litre",
+  "°C (temperature) or C (coulomb)": "c",
+  Ah: "AH",
+  MPGe: "mpge",
+  "MPGe (miles per 33.705 kWh)": "mpg",
+  µm: "um",
+  in: 'inch ″ "',
+  ft: "′ '",
+} as const satisfies Readonly<Record<string, string>>;
+
+/** @internal What to write instead of a misspelt symbol, when that is known. */
+export function adviceFor(symbol: string): string | undefined {
+  return Object.entries(misspellings).find(([, words]) => words.split(" ").includes(symbol))?.[0];
+}

@@ -1,7 +1,12 @@
-/** Digits as they are raised, in order. @internal */
-export const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+/** Digits as they are raised, in order. */
+const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
-/** @internal A number written in superscripts, as plain digits. */
-export function lowered(superscript: string): string {
-  return [...superscript].map((c) => (c === "⁻" ? "-" : SUPERSCRIPTS.indexOf(c))).join("");
+/** @internal A whole number, written in superscripts or with a true minus sign as well. */
+export function wholeNumber(text: string): number {
+  return Number(text.normalize("NFKC").replace("−", "-"));
+}
+
+/** @internal A whole number in superscripts. */
+export function raised(whole: number): string {
+  return [...String(whole)].map((digit) => SUPERSCRIPTS[Number(digit)] ?? "⁻").join("");
 }

@@ -1,8 +1,8 @@
-import type { DimensionName, Dimensions } from "../dimension/table.js";
+import type { DimensionName, Keys } from "../dimension/table.js";
 
 /**
  * The one table of units, by what they measure: what one unit is worth, in other units of this table and exact decimals. A
- * temperature scale adds where it counts from. The type system and the run time read the same table.
+ * temperature scale adds where it counts from, with two decimals. The type system and the run time read the same table.
  *
  * Exact definitions: SI brochure, 9th edition; NIST SP 811 (2008) appendix B.8 and NIST Handbook 44 appendix C for the
  * US customary units. Exceptions are named beside the unit.
@@ -107,10 +107,10 @@ export const unitTable = {
   },
   temperature: {
     K: "",
-    "°C": "K + 273.15",
-    "°F": "5 K/9 + 459.67",
-    degC: "K + 273.15",
-    degF: "5 K/9 + 459.67",
+    "°C": "K+273.15",
+    "°F": "5 K/9+459.67",
+    degC: "K+273.15",
+    degF: "5 K/9+459.67",
     ΔK: "K",
     "Δ°C": "K",
     "Δ°F": "5 K/9",
@@ -140,7 +140,7 @@ export type UnitSymbol = { [Group in keyof Table]: keyof Table[Group] }[keyof Ta
 /** @internal The key of the dimension of every unit, by symbol. */
 export type UnitKeys = {
   readonly [Symbol in UnitSymbol]: {
-    [Group in keyof Table]: Symbol extends keyof Table[Group] ? Dimensions[Group][0] : never;
+    [Group in keyof Table]: Symbol extends keyof Table[Group] ? Keys[Group] : never;
   }[keyof Table];
 };
 

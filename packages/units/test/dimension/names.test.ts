@@ -1,11 +1,17 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { quotients } from "../../src/dimension/dimension.js";
-import { dimensions, kindNamed, labelOf, namesOf } from "../../src/dimension/table.js";
+import { keyOf } from "../../src/dimension/key.js";
+import { dimensions, labelOf, readingsOf } from "../../src/dimension/table.js";
 import { q, quantity, unitSymbols } from "../../src/index.js";
 
 const source = readFileSync(new URL("../../src/dimension/names.ts", import.meta.url), "utf8");
-const entries = Object.entries(dimensions) as [string, readonly [string, (readonly string[])?]][];
+/** Name, key and symbols of each row, read here once more in another way. */
+const entries = Object.entries(dimensions).map(([name, row]): [string, readonly [string, (readonly string[])?]] => {
+  const [exponents = "", ...symbols] = row.split(" ");
+  const key = keyOf([...exponents.matchAll(/-?\d/g)].map(([power]) => Number(power)));
+  return [name, symbols.length === 0 ? [key] : [key, symbols]];
+});
 const kindOf = (name: string, symbols: readonly string[] | undefined): string => (symbols === undefined ? "" : name);
 
 /** `Energy` -> `m2 kg1 s-2 A0 K0|`, from the interfaces. */
@@ -55,11 +61,11 @@ describe("kinds", () => {
   });
 
   it("are stated by name only for their own dimension", () => {
-    expect(kindNamed("torque", "m2 kg1 s-2 A0 K0")).toBe("torque");
-    expect(kindNamed("energy", "m2 kg1 s-2 A0 K0")).toBe("");
-    expect(kindNamed("torque", "m1 kg1 s-2 A0 K0")).toBeUndefined();
-    expect(kindNamed("constructor", "m1 kg1 s-2 A0 K0")).toBeUndefined();
-    expect(namesOf("m1 kg1 s-2 A0 K0")).toEqual(["force", "energy per distance"]);
+    const stated = (name: string): string => q<string>("5 J").as(name as "torque").dimension.kind;
+    expect(stated("torque")).toBe("torque");
+    expect(stated("energy")).toBe("");
+    for (const name of ["force", "constructor"]) expect(() => stated(name)).toThrow("it can be energy or torque");
+    expect(readingsOf("m1 kg1 s-2 A0 K0").map(([name]) => name)).toEqual(["force", "energy per distance"]);
   });
 
   it("are what the quotients name", () => {

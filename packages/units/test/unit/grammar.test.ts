@@ -105,6 +105,7 @@ describe("grammar of unit texts", () => {
     expect(error).toMatchObject({ code: "UNKNOWN_UNIT", details: { unit: text, position } });
     for (const word of near) expect(error.details.nearest).toContain(word);
     for (const word of near) expect(error.message).toContain(word);
+    expect(error.message).toContain(`' at character ${position} of the unit '${text}'`);
   });
 
   it("multiplies before it divides: W/m²·K is W/(m²·K)", () => {
@@ -144,6 +145,17 @@ describe("grammar of unit texts", () => {
         expect(quantity<string>(1, given.unit).times(quantity(1, "1")).unit).toBe(given.unit);
       }),
     );
+  });
+
+  it.each([
+    ["m^9", "m", 1],
+    ["1/s^5", "1/s^5", 1],
+    ["m^5", "1/m^5", -1],
+  ] as const)("bounds products as it bounds texts: '%s' with '%s'", (a, b, sign) => {
+    const [one, other] = [unit(a), unit(b)];
+    const error = errorOf(() => (sign === 1 ? one.times(other) : one.per(other)));
+    expect(error).toMatchObject({ name: "QuantityError", code: "UNIT_SYNTAX" });
+    expect(error.message).toContain("a power must be 1 to 9");
   });
 
   it("does not mind an order: a·b is b·a", () => {
