@@ -1,39 +1,33 @@
 import type { Dimension, DimensionOf } from "../dimension/dimension.js";
 import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
 import type { KindInText, LabelOf, OwnUnits } from "../dimension/table.js";
+import type { Space, TrimStart, UnitText } from "./literal-number.js";
 import type { UnitKeys } from "./table.js";
 
+export type { UnitText } from "./literal-number.js";
+
 /**
- * The grammar of unit texts in the type system, the twin of `grammar.ts`. It reads one character at a time into the key
- * of the dimension; a text that starts with "!" is the sentence that the person should read.
+ * The grammar of unit texts in the type system, the twin of `grammar.ts`. A text becomes the key of its dimension, or "!" and
+ * the sentence that the person should read.
+ *
+ * It cuts a text at its parentheses, then at "/", then at "·", "*" and spaces: a few steps for each symbol, where reading one
+ * character at a time takes as many for each letter. It refuses what the run time refuses, except what it would have to
+ * count for: powers of one symbol that other symbols hide ("s⁹·Hz⁵·s"), and factors of hundreds of digits. In return it
+ * refuses a dimension with a power beyond nine, which the run time can hold.
  */
 
 /** No units of one's own. */
 type NoOwn = Readonly<Record<never, never>>;
 type One = "m0 kg0 s0 A0 K0";
 
-interface OneLess {
-  "2": "1";
-  "3": "2";
-  "4": "3";
-  "5": "4";
-  "6": "5";
-  "7": "6";
-  "8": "7";
-  "9": "8";
-}
-type Digit = keyof OneLess;
+/** Keys of symbols that are not in the table: units of one's own, and texts in parentheses that were already read. */
+type Keys = Readonly<Record<string, string>>;
+type OwnKeys<Own extends OwnUnits> = { readonly [Symbol in keyof Own & string]: Grouped<Own[Symbol], NoOwn> };
 
-type Raised<K extends string, N extends string> = N extends "1"
-  ? K
-  : N extends Digit
-    ? KeyProduct<K, Raised<K, OneLess[N]>>
-    : N extends `-${infer Size extends Digit | "1"}`
-      ? KeyReciprocal<Raised<K, Size>>
-      : "!a power must be 1 to 9";
+type NonZero = "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9";
+type Digit = "0" | NonZero;
 
 interface Superscripts {
-  "⁻": "-";
   "¹": "1";
   "²": "2";
   "³": "3";
@@ -45,113 +39,213 @@ interface Superscripts {
   "⁹": "9";
 }
 
-/** Splits a token into symbol and power; superscripts were already turned into "^". */
-type SplitPower<T extends string> = T extends `${infer U}^${infer N}`
-  ? [U, N]
-  : T extends `${infer U}-${infer N extends Digit | "1"}`
-    ? [U, `-${N}`]
-    : T extends `${infer U}2`
-      ? [U, "2"]
-      : T extends `${infer U}3`
-        ? [U, "3"]
-        : T extends `${infer U}${infer N extends "4" | "5" | "6" | "7" | "8" | "9"}`
-          ? [U, N]
-          : [T, "1"];
+/** Characters that look the same but are coded apart: micro and mu, ohm and omega, kelvin and K. */
+interface SameLook {
+  "\u03bcm": "\u00b5m";
+  "\u2126": "\u03a9";
+  "m\u2126": "m\u03a9";
+  "k\u2126": "k\u03a9";
+  "\u212a": "K";
+  "Δ\u212a": "ΔK";
+}
 
-type TokenKey<T extends string, Own extends OwnUnits> = T extends keyof UnitKeys
+interface OneLess {
+  "2": "1";
+  "3": "2";
+  "4": "3";
+  "5": "4";
+  "6": "5";
+  "7": "6";
+  "8": "7";
+  "9": "8";
+}
+
+type Raised<K extends string, N extends string> = K extends `!${string}`
+  ? K
+  : N extends keyof OneLess
+    ? KeyProduct<K, Raised<K, OneLess[N]>>
+    : K;
+
+type Times<A extends string, B extends string> = A extends `!${string}`
+  ? A
+  : B extends `!${string}`
+    ? B
+    : KeyProduct<A, B>;
+
+type Reciprocal<K extends string> = K extends `!${string}` ? K : KeyReciprocal<K>;
+
+/** A symbol with the power that its end states: "m²", "m2", "m^2", "m⁻²", "m-2", "m^-2". */
+type Factor<T extends string, Known extends Keys> = T extends keyof UnitKeys
   ? UnitKeys[T]
-  : T extends `${number}`
+  : T extends `${Digit}${string}`
+    ? NumberKey<T>
+    : T extends `${infer U}${keyof Superscripts}`
+      ? T extends `${U}${infer N extends keyof Superscripts}`
+        ? U extends `${infer V}⁻`
+          ? Reciprocal<Raised<SymbolKey<V, T, Known>, Superscripts[N]>>
+          : Raised<SymbolKey<U, T, Known>, Superscripts[N]>
+        : never
+      : T extends `${infer U}${NonZero}`
+        ? T extends `${U}${infer N}`
+          ? U extends `${infer V}-`
+            ? Reciprocal<Raised<SymbolKey<V extends `${infer W}^` ? W : V, T, Known>, N>>
+            : Raised<SymbolKey<U extends `${infer V}^` ? V : U, T, Known>, N>
+          : never
+        : SymbolKey<T, T, Known>;
+
+/** The key of a symbol alone; Text is the factor that it stands in, for the message. */
+type SymbolKey<U extends string, Text extends string, Known extends Keys> = U extends keyof UnitKeys
+  ? U extends "1"
+    ? Unread<Text>
+    : UnitKeys[U]
+  : U extends keyof Known
+    ? Known[U]
+    : U extends keyof SameLook
+      ? UnitKeys[SameLook[U]]
+      : Text extends "π"
+        ? One
+        : Unread<Text, U>;
+
+/** Why a factor cannot be read. */
+type Unread<Text extends string, U extends string = Text> = Text extends ""
+  ? "!a unit is missing"
+  : Text extends `${string}${"^" | "⁰" | keyof Superscripts | "⁻" | Digit}${string}`
+    ? U extends Text | `${string}${"^" | "⁰" | keyof Superscripts | "⁻" | "-" | Digit}${string}`
+      ? `!'${Text}' cannot be read: a unit with a power is written m², m^2 or m2, from 1 to 9`
+      : `!unknown unit '${U}'`
+    : Text extends `${string}⟧${string}`
+      ? "!a ')' must be followed by a power, a space or an operator"
+      : `!unknown unit '${U}'`;
+
+/** A number as a factor, as the 100 of "kWh/100 km": digits, of which one is not zero, and perhaps a decimal point. */
+type NumberKey<T extends string> = T extends `${string}${NonZero}${string}`
+  ? // A leading 1 keeps the compiler from reading 0x10 or 007 as a number of another base.
+    `1${T}` extends `${bigint}`
     ? One
-    : SplitPower<T> extends [infer U extends string, infer N extends string]
-      ? U extends keyof UnitKeys
-        ? Raised<UnitKeys[U], N>
-        : U extends keyof Own
-          ? Raised<UnitKey<UnitText<Own[U]>>, N>
-          : `!unknown unit '${U}'`
-      : never;
+    : T extends `${infer Whole}.${infer Fraction}`
+      ? [`1${Whole}`, `1${Fraction}`, Fraction] extends [`${bigint}`, `${bigint}`, `${Digit}${string}`]
+        ? One
+        : NoFactor<T>
+      : NoFactor<T>
+  : NoFactor<T>;
 
-type Apply<Sofar extends string, Op extends "*" | "/", K extends string> = Sofar extends `!${string}`
-  ? Sofar
-  : K extends `!${string}`
-    ? K
-    : Op extends "/"
-      ? KeyProduct<Sofar, KeyReciprocal<K>>
-      : KeyProduct<Sofar, K>;
+type NoFactor<T extends string> = T extends `${"0" | "."}${infer R}`
+  ? R extends ""
+    ? "!a unit cannot hold a factor of zero"
+    : NoFactor<R>
+  : `!'${T}' is no number: put a space or '·' between a number and a unit`;
 
-type Finish<Sofar extends string, Op extends "*" | "/", Token extends string, Own extends OwnUnits> = Token extends ""
-  ? Sofar
-  : Apply<Sofar, Op, TokenKey<Token, Own>>;
+type Product<S extends string, Known extends Keys> = S extends keyof UnitKeys
+  ? UnitKeys[S]
+  : S extends `${infer A}·${infer B}`
+    ? Times<Product<A, Known>, Product<B, Known>>
+    : S extends `${string}${"*" | "⋅" | Space}${string}`
+      ? S extends `${infer A}*${infer B}`
+        ? Times<Product<A, Known>, Product<B, Known>>
+        : S extends `${infer A}⋅${infer B}`
+          ? Times<Product<A, Known>, Product<B, Known>>
+          : S extends `${infer A} ${infer B}`
+            ? Spaced<A, B, Known>
+            : S extends `${infer A}\u00a0${infer B}`
+              ? Spaced<A, B, Known>
+              : S extends `${infer A}\u202f${infer B}`
+                ? Spaced<A, B, Known>
+                : never
+      : Factor<S, Known>;
 
-/** After a closing parenthesis: an optional power, then the rest joins what stood before the opening one. */
-type Close<Inner extends string, Rest extends string, Stack, Own extends OwnUnits> = Rest extends
-  | `^-${infer N extends Digit | "1"}${infer R}`
-  | `-${infer N extends Digit | "1"}${infer R}`
-  ? Join<Inner, `-${N}`, R, Stack, Own>
-  : Rest extends `^${infer N extends Digit | "1"}${infer R}`
-    ? Join<Inner, N, R, Stack, Own>
-    : Rest extends `⁻${infer N extends keyof Superscripts}${infer R}`
-      ? Join<Inner, `-${Superscripts[N]}`, R, Stack, Own>
-      : Rest extends `${infer N extends keyof Superscripts}${infer R}`
-        ? Join<Inner, Superscripts[N], R, Stack, Own>
-        : Rest extends `${infer N extends Digit}${infer R}`
-          ? Join<Inner, N, R, Stack, Own>
-          : Join<Inner, "1", Rest, Stack, Own>;
+/** A space beside nothing is only a space. */
+type Spaced<A extends string, B extends string, Known extends Keys> = A extends ""
+  ? Product<B, Known>
+  : B extends ""
+    ? Product<A, Known>
+    : Times<Product<A, Known>, Product<B, Known>>;
 
-type Join<Inner extends string, N extends string, Rest extends string, Stack, Own extends OwnUnits> = Stack extends [
-  infer Sofar extends string,
-  infer Op extends "*" | "/",
-  infer Slash extends boolean,
-  infer Outer,
-]
-  ? Scan<Rest, "", Apply<Sofar, Op, Inner extends `!${string}` ? Inner : Raised<Inner, N>>, Op, Slash, Outer, Own>
-  : "!a ')' without '('";
+type Quotient<S extends string, Known extends Keys> = S extends `${infer Above}/${infer Below}`
+  ? Below extends `${string}/${string}`
+    ? "!a second '/' needs parentheses"
+    : TrimStart<Above> extends ""
+      ? Reciprocal<Product<Below, Known>>
+      : Times<Product<Above, Known>, Reciprocal<Product<Below, Known>>>
+  : Product<S, Known>;
 
-type Scan<
+/** Reads the innermost parentheses, and puts a mark in their place that is known as what they hold. */
+type Grouped<
   S extends string,
-  Token extends string,
-  Sofar extends string,
-  Op extends "*" | "/",
-  Slash extends boolean,
-  Stack,
-  Own extends OwnUnits,
-> = S extends `${infer C}${infer R}`
-  ? C extends "/"
-    ? Slash extends true
-      ? "!a second '/' needs parentheses"
-      : Scan<R, "", Finish<Sofar, Op, Token, Own>, "/", true, Stack, Own>
-    : C extends "·" | "*" | "⋅" | " " | "\u00a0" | "\u202f"
-      ? Scan<R, "", Finish<Sofar, Op, Token, Own>, Op, Slash, Stack, Own>
-      : C extends "("
-        ? Scan<R, "", One, "*", false, [Sofar, Op, Slash, Stack], Own>
-        : C extends ")"
-          ? Close<Finish<Sofar, Op, Token, Own>, R, Stack, Own>
-          : C extends keyof Superscripts
-            ? Scan<
-                R,
-                Token extends `${string}^${string}` ? `${Token}${Superscripts[C]}` : `${Token}^${Superscripts[C]}`,
-                Sofar,
-                Op,
-                Slash,
-                Stack,
-                Own
-              >
-            : Scan<R, `${Token}${C}`, Sofar, Op, Slash, Stack, Own>
-  : Stack extends []
-    ? Finish<Sofar, Op, Token, Own>
-    : "!a ')' is missing";
+  Known extends Keys,
+  Mark extends string = "⟧",
+> = S extends `${infer Before})${infer After}`
+  ? Before extends NineDeep
+    ? "!more than 8 parentheses deep"
+    : LastOpen<Before> extends readonly [infer Outer extends string, infer Inner extends string]
+      ? Outer extends "" | `${string}${Space | "·" | "*" | "⋅" | "/" | "("}`
+        ? Quotient<Inner, Known> extends infer K extends string
+          ? K extends `!${string}`
+            ? K
+            : Grouped<`${Outer}${Mark}${After}`, Known & Readonly<Record<Mark, K>>, `${Mark}⟧`>
+          : never
+        : "!a '(' must follow a space or an operator"
+      : "!a ')' without '('"
+  : S extends `${string}(${string}`
+    ? "!a ')' is missing"
+    : Quotient<S, Known>;
+
+type LastOpen<S extends string, Outer extends string = ""> = S extends `${infer A}(${infer B}`
+  ? B extends `${string}(${string}`
+    ? LastOpen<B, `${Outer}${A}(`>
+    : readonly [`${Outer}${A}`, B]
+  : undefined;
+
+type Open3 = `${string}(${string}(${string}(${string}`;
+type NineDeep = `${Open3}${Open3}${Open3}`;
+/** Whether a text has more than 80 characters, counted in tens. */
+type TooLong<
+  S extends string,
+  Tens extends readonly string[] = [],
+> = S extends `${infer _A}${infer _B}${infer _C}${infer _D}${infer _E}${infer _F}${infer _G}${infer _H}${infer _I}${infer _J}${infer R}`
+  ? R extends ""
+    ? false
+    : Tens["length"] extends 7
+      ? true
+      : TooLong<R, readonly [...Tens, S]>
+  : false;
 
 /** Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
 type UnitKey<S extends string, Own extends OwnUnits = NoOwn> = S extends keyof UnitKeys
   ? UnitKeys[S]
   : string extends S
     ? string
-    : Scan<S, "", One, "*", false, [], Own>;
+    : TooLong<S> extends true
+      ? "!a unit has at most 80 characters"
+      : S extends `${Space | Digit | "!"}${string}` | `${string}⟧${string}`
+        ? Strange<S, Own>
+        : Checked<Grouped<S, OwnKeys<Own>>>;
 
-/** The dimension that a unit text measures; unknown for a text that is not known at compile time. */
+/** Texts that start with a space or a number, and what `UnitText` refused. */
+type Strange<S extends string, Own extends OwnUnits> = S extends `!${string}`
+  ? S
+  : S extends `${string}⟧${string}`
+    ? "!unexpected '⟧'"
+    : S extends `${Space}${infer R}`
+      ? UnitKey<R, Own>
+      : S extends `1${infer R}`
+        ? TrimStart<R> extends "" | `/${string}`
+          ? Checked<Grouped<S, OwnKeys<Own>>>
+          : `!a unit cannot start with a number: '${S}'`
+        : `!a unit cannot start with a number: '${S}'`;
+
+type Checked<K extends string> = K extends `!${string}`
+  ? K
+  : K extends `${string}too large${string}`
+    ? "!a power of the dimension is beyond 9"
+    : K;
+
+/** The dimension that a unit text measures; unknown for a text that is not known at compile time, or that is no unit. */
 export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> = string extends S
   ? Dimension
   : UnitKey<S, Own> extends infer K extends string
-    ? DimensionOf<K, KindInText<S, K, Own>>
+    ? K extends `!${string}`
+      ? Dimension
+      : DimensionOf<K, KindInText<S, K, Own>>
     : never;
 
 /** The text itself when it is a unit, otherwise the sentence that says why not. */
@@ -165,7 +259,7 @@ export type AnyUnit<S extends string, Own extends OwnUnits = NoOwn> = string ext
 export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits = NoOwn> = string extends S
   ? S
   : string extends D["key"]
-    ? S
+    ? AnyUnit<S, Own>
     : UnitKey<S, Own> extends infer K extends string
       ? K extends `!${infer Message}`
         ? `⚠ ${Message}`
@@ -174,30 +268,9 @@ export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits =
           : `⚠ '${S}' measures ${LabelOf<K, KindInText<S, K, Own>>}, not ${LabelOf<D["key"], D["kind"]>}`
       : never;
 
-type NumberCharacter =
-  | ("0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" | "." | "," | "-" | "−" | "+" | "×" | " ")
-  | ("\u00a0" | "\u202f" | "⁰" | "¹" | "²" | "³" | "⁴" | "⁵" | "⁶" | "⁷" | "⁸" | "⁹" | "⁻");
-
-/** What is left of a literal such as "255 Wh/kg" behind its number. */
-export type UnitText<S extends string> = string extends S
-  ? string
-  : S extends `Δ${infer R}`
-    ? `Δ${UnitText<R>}`
-    : S extends `${infer C}${infer R}`
-      ? C extends NumberCharacter
-        ? UnitText<R>
-        : C extends "e" | "E"
-          ? R extends `${NumberCharacter}${string}`
-            ? UnitText<R>
-            : S
-          : S
-      : "1";
-
 /** The literal itself when number and unit can be read, otherwise the sentence that says why not. */
 export type QuantityLiteral<S extends string, Own extends OwnUnits = NoOwn> = string extends S
   ? S
-  : UnitText<S> extends S
-    ? `⚠ '${S}' does not start with a number`
-    : UnitKey<UnitText<S>, Own> extends `!${infer Message}`
-      ? `⚠ ${Message}`
-      : S;
+  : UnitKey<UnitText<S>, Own> extends `!${infer Message}`
+    ? `⚠ ${Message}`
+    : S;
