@@ -195,8 +195,8 @@ type LastOpen<S extends string, Outer extends string = ""> = S extends `${infer 
     : readonly [`${Outer}${A}`, B]
   : undefined;
 
-type Open3 = `${string}(${string}(${string}(${string}`;
-type NineDeep = `${Open3}${Open3}${Open3}`;
+type Opened = `${string}(`;
+type NineDeep = `${Opened}${Opened}${Opened}${Opened}${Opened}${Opened}${Opened}${Opened}${Opened}${string}`;
 /** Whether a text has more than 80 characters, counted in tens. */
 type TooLong<
   S extends string,

@@ -45,6 +45,7 @@ import type {
   Volume,
 } from "../../src/index.js";
 import { q, quantity } from "../../src/index.js";
+import type { invalidLiterals, invalidUnits } from "./invalid-texts.js";
 import type { literalTexts } from "./literal-texts.js";
 
 type Texts = typeof literalTexts;
@@ -141,6 +142,28 @@ describe("the compiler's grammar", () => {
     const text = "5 kg" as string;
     expectTypeOf(q(text)).toEqualTypeOf<Quantity<Dimension>>();
     expectTypeOf(quantity(5, text)).toEqualTypeOf<Quantity<Dimension>>();
+  });
+});
+
+/** The texts of a table that a check lets pass: `never` when it refuses them all. */
+type Accepted<Table extends Readonly<Record<string, readonly string[]>>, As extends "unit" | "literal"> = {
+  [Text in Table[keyof Table][number]]: Text extends (As extends "unit" ? AnyUnit<Text> : QuantityLiteral<Text>)
+    ? Text
+    : never;
+}[Table[keyof Table][number]];
+
+describe("the compiler refuses what the run time refuses", () => {
+  test("every text of the table of invalid units", () => {
+    expectTypeOf<Accepted<typeof invalidUnits, "unit">>().toBeNever();
+  });
+
+  test("every text of the table of invalid quantities", () => {
+    expectTypeOf<Accepted<typeof invalidLiterals, "literal">>().toBeNever();
+  });
+
+  test("and the comparison above can fail", () => {
+    expectTypeOf<Accepted<{ readonly valid: readonly ["kg", "kgg"] }, "unit">>().toEqualTypeOf<"kg">();
+    expectTypeOf<Accepted<{ readonly valid: readonly ["5 kg", "kg"] }, "literal">>().toEqualTypeOf<"5 kg">();
   });
 });
 
