@@ -14,51 +14,57 @@ export type Space = " " | "\u00a0" | "\u202f";
 /** A text without the spaces at its start. */
 export type TrimStart<S extends string> = S extends `${Space}${infer R}` ? TrimStart<R> : S;
 
-/** Numbers of JavaScript that are none here or need a closer look: 0x10, 1e3, "5." */
-type Odd = `${string}${"e" | "E" | "x" | "X" | "b" | "B" | "o" | "O"}${string}` | `${string}.`;
+/** A text without the spaces around it. */
+export type Trim<S> = S extends `${Space}${infer R}` ? Trim<R> : S extends `${infer R}${Space}` ? Trim<R> : S;
+
+/** What JavaScript reads as a number; it takes "5." and spaces, too, so the end must be a digit. */
+type Plain = `${number}` & `${string}${Digit}`;
+/** Numbers of JavaScript that need a closer look: 1e3 is one here, 0x10 is none. */
+type Odd = `${string}${"e" | "E" | "x" | "X" | "b" | "B" | "o" | "O"}${string}`;
 
 /** What is left of a literal such as "255 Wh/kg" behind its number, or "!" and why there is no number. */
 export type UnitText<S extends string> = string extends S
   ? string
   : S extends `${infer N} ${infer Rest}`
-    ? N extends `${number}`
+    ? N extends Plain
       ? N extends Odd
         ? Slowly<S, S>
-        : Rest extends `${Digit}${string}`
+        : Rest extends "" | `${Digit | Space}${string}`
           ? Slowly<S, S>
           : Rest
       : Slowly<S, S>
-    : S extends `${number}`
+    : S extends Plain
       ? S extends Odd
         ? Slowly<S, S>
         : "1"
       : Slowly<S, S>;
 
-/** Reads S; All is the whole text, for the messages. */
-type Slowly<S extends string, All extends string> = S extends `${Space}${infer R}`
+/**
+ * Takes off one part after the other. Each step gives what is behind its part, and undefined where there is no number; steps that
+ * called the next one would be a tree of cases, which the compiler walks through once for every program.
+ */
+type Slowly<S, All extends string> = S extends `${Space}${infer R}`
   ? Slowly<R, All>
   : S extends `Δ${infer R}`
-    ? Difference<Signed<TrimStart<R>, All>>
-    : Signed<S, All>;
+    ? Difference<Unit<AfterExponent<AfterFraction<AfterWhole<AfterSign<TrimStart<R>>>>, All>, All>>
+    : Unit<AfterExponent<AfterFraction<AfterWhole<AfterSign<S>>>, All>, All>;
 
-type Difference<Unit extends string> = Unit extends `!${string}` ? Unit : `Δ${Unit}`;
+type Difference<S extends string> = S extends `!${string}` ? S : `Δ${S}`;
 
-type Signed<S extends string, All extends string> = S extends `${"+" | "-" | "−"}${infer R}`
-  ? Whole<R, All>
-  : Whole<S, All>;
+type AfterSign<S> = S extends `${"+" | "-" | "−"}${infer R}` ? R : S;
 
-type Whole<S extends string, All extends string> = S extends `${Digit}${string}`
-  ? Groups<FirstThree<S>> extends [infer Grouped extends string]
-    ? Fraction<Grouped, All>
-    : Fraction<Digits<S>, All>
+type AfterWhole<S> = S extends `${Digit}${string}`
+  ? AfterGroups<AfterThree<S>> extends readonly [infer Grouped]
+    ? Grouped
+    : AfterDigits<S>
   : S extends `.${Digit}${string}`
-    ? Fraction<S, All>
-    : `!'${All}' does not start with a number`;
+    ? S
+    : undefined;
 
-type Digits<S extends string> = S extends `${Digit}${infer R}` ? Digits<R> : S;
+type AfterDigits<S> = S extends `${Digit}${infer R}` ? AfterDigits<R> : S;
 
 /** What is behind one to three digits. */
-type FirstThree<S extends string> = S extends `${Digit}${infer R}`
+type AfterThree<S> = S extends `${Digit}${infer R}`
   ? R extends `${Digit}${infer R2}`
     ? R2 extends `${Digit}${infer R3}`
       ? R3
@@ -67,57 +73,45 @@ type FirstThree<S extends string> = S extends `${Digit}${infer R}`
   : S;
 
 /** What is behind groups of three digits, as a list of one; an empty list when there is no such group. */
-type Groups<
-  S extends string,
-  Found extends string[] = [],
-> = S extends `${infer P}${infer A}${infer B}${infer C}${infer R}`
+type AfterGroups<S, Found = readonly []> = S extends `${infer P}${infer A}${infer B}${infer C}${infer R}`
   ? [P, A, B, C] extends [Space | ",", Digit, Digit, Digit]
-    ? Groups<R, [R]>
+    ? AfterGroups<R, readonly [R]>
     : Found
   : Found;
 
-type Fraction<S extends string, All extends string> = S extends `.${infer R}`
-  ? R extends `${Digit}${string}`
-    ? Exponent<Digits<R>, All>
-    : Ungrouped<All>
-  : Exponent<S, All>;
+type AfterFraction<S> = S extends `.${Digit}${infer R}` ? AfterDigits<R> : S;
 
-/** "e-3" and "×10⁻³", of one to three digits; an "e" without digits belongs to the unit. */
-type Exponent<S extends string, All extends string> = S extends `${"e" | "E"}${infer R}`
-  ? Unsigned<R> extends `${Digit}${string}`
-    ? Behind<FirstThree<Unsigned<R>>, All>
-    : Behind<S, All>
-  : S extends `×10⁻${infer R}`
-    ? Power<R, S, All>
-    : S extends `×10${infer R}`
-      ? Power<R, S, All>
-      : Behind<S, All>;
+/** "e-3" and "×10⁻³"; an "e" without digits belongs to the unit. */
+type AfterExponent<S, All extends string> = S extends `${"e" | "E"}${infer R}`
+  ? AfterPower<AfterSign<R>, Digit, S, All>
+  : S extends `×10${infer R}`
+    ? AfterPower<R extends `⁻${infer R2}` ? R2 : R, RaisedDigit, S, All>
+    : S;
 
-type Unsigned<S extends string> = S extends `${"+" | "-" | "−"}${infer R}` ? R : S;
+/** One to three digits. Three are read where the compiler sees that the number is not too large for one. */
+type AfterPower<S, D extends string, Otherwise, All extends string> = S extends `${D}${infer R}`
+  ? R extends `${D}${infer R2}`
+    ? R2 extends `${D}${infer R3}`
+      ? All extends `${number}${R3}`
+        ? R3
+        : R2
+      : R2
+    : R
+  : Otherwise;
 
-type Power<S extends string, Otherwise extends string, All extends string> = S extends `${RaisedDigit}${infer R}`
-  ? R extends `${RaisedDigit}${infer R2}`
-    ? R2 extends `${RaisedDigit}${infer R3}`
-      ? Behind<R3, All>
-      : Behind<R2, All>
-    : Behind<R, All>
-  : Behind<Otherwise, All>;
-
-/** Behind the number no digit may follow, except in "5 1/km". */
-type Behind<S extends string, All extends string> = S extends `,${Digit}${string}`
-  ? `!'${All}': a comma groups digits in threes, the decimal sign is a point`
-  : S extends `${Digit | "."}${string}`
-    ? Ungrouped<All>
-    : TrimStart<S> extends infer Unit extends string
-      ? Unit extends ""
-        ? "1"
-        : Unit extends `${Digit}${string}`
-          ? Unit extends `1${infer R}`
-            ? TrimStart<R> extends `/${string}`
-              ? Unit
-              : Ungrouped<All>
+/** The unit behind the number, where no digit may follow, except in "5 1/km". */
+type Unit<S, All extends string> = S extends string
+  ? TrimStart<S> extends `${infer C}${infer R}`
+    ? S extends `${Digit | "."}${string}`
+      ? Ungrouped<All>
+      : S extends `,${Digit}${string}`
+        ? `!'${All}': a comma groups digits in threes, the decimal sign is a point`
+        : C extends Digit
+          ? `${C}${TrimStart<R>}` extends `1/${string}`
+            ? `${C}${R}`
             : Ungrouped<All>
-          : Unit
-      : never;
+          : `${C}${R}`
+    : "1"
+  : `!'${All}' does not start with a number`;
 
 type Ungrouped<All extends string> = `!'${All}': the number cannot be read, spaces and commas group digits in threes`;

@@ -1,7 +1,7 @@
 import type { Dimension, DimensionOf } from "../dimension/dimension.js";
 import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
 import type { KindInText, LabelOf, OwnUnits } from "../dimension/table.js";
-import type { Space, TrimStart, UnitText } from "./literal-number.js";
+import type { Space, Trim, TrimStart, UnitText } from "./literal-number.js";
 import type { UnitKeys } from "./table.js";
 
 export type { UnitText } from "./literal-number.js";
@@ -49,30 +49,32 @@ interface SameLook {
   "Δ\u212a": "ΔK";
 }
 
-interface OneLess {
-  "2": "1";
-  "3": "2";
-  "4": "3";
-  "5": "4";
-  "6": "5";
-  "7": "6";
-  "8": "7";
-  "9": "8";
-}
+// Products and powers of keys; what is no key is a sentence, and goes through. Nothing here is bound to be a text: the compiler would
+// work out, for every unit at once, whether it is one.
+type Key = `m${string}`;
+type Times<A, B> = [A] extends [Key] ? ([B] extends [Key] ? KeyProduct<A, B> : B) : A;
+type Reciprocal<K> = [K] extends [Key] ? KeyReciprocal<K> : K;
+type Square<K> = Times<K, K>;
+type Cube<K> = Times<K, Square<K>>;
 
-type Raised<K extends string, N extends string> = K extends `!${string}`
-  ? K
-  : N extends keyof OneLess
-    ? KeyProduct<K, Raised<K, OneLess[N]>>
-    : K;
-
-type Times<A extends string, B extends string> = A extends `!${string}`
-  ? A
-  : B extends `!${string}`
-    ? B
-    : KeyProduct<A, B>;
-
-type Reciprocal<K extends string> = K extends `!${string}` ? K : KeyReciprocal<K>;
+/** A power of one digit, the common ones first. */
+type Raised<K, N> = N extends "2"
+  ? Square<K>
+  : N extends "3"
+    ? Cube<K>
+    : N extends "1"
+      ? K
+      : N extends "4"
+        ? Square<Square<K>>
+        : N extends "5"
+          ? Times<K, Square<Square<K>>>
+          : N extends "6"
+            ? Square<Cube<K>>
+            : N extends "7"
+              ? Times<K, Square<Cube<K>>>
+              : N extends "8"
+                ? Square<Square<Square<K>>>
+                : Cube<Cube<K>>;
 
 /** A symbol with the power that its end states: "m²", "m2", "m^2", "m⁻²", "m-2", "m^-2". */
 type Factor<T extends string, Known extends Keys> = T extends keyof UnitKeys
@@ -140,25 +142,25 @@ type Product<S extends string, Known extends Keys> = S extends keyof UnitKeys
   : S extends `${infer A}·${infer B}`
     ? Times<Product<A, Known>, Product<B, Known>>
     : S extends `${string}${"*" | "⋅" | Space}${string}`
-      ? S extends `${infer A}*${infer B}`
-        ? Times<Product<A, Known>, Product<B, Known>>
-        : S extends `${infer A}⋅${infer B}`
-          ? Times<Product<A, Known>, Product<B, Known>>
-          : S extends `${infer A} ${infer B}`
-            ? Spaced<A, B, Known>
-            : S extends `${infer A}\u00a0${infer B}`
-              ? Spaced<A, B, Known>
-              : S extends `${infer A}\u202f${infer B}`
-                ? Spaced<A, B, Known>
-                : never
+      ? ProductOf<S, Known>
       : Factor<S, Known>;
 
-/** A space beside nothing is only a space. */
-type Spaced<A extends string, B extends string, Known extends Keys> = A extends ""
+/** A product with "*", "⋅" or spaces. A space multiplies only between two factors. */
+type ProductOf<S extends string, Known extends Keys> = S extends `${Space}${infer B}`
   ? Product<B, Known>
-  : B extends ""
+  : S extends `${infer A}${Space}`
     ? Product<A, Known>
-    : Times<Product<A, Known>, Product<B, Known>>;
+    : S extends `${infer A}*${infer B}`
+      ? Times<Product<A, Known>, Product<B, Known>>
+      : S extends `${infer A}⋅${infer B}`
+        ? Times<Product<A, Known>, Product<B, Known>>
+        : S extends `${infer A} ${infer B}`
+          ? Times<Product<A, Known>, Product<B, Known>>
+          : S extends `${infer A}\u00a0${infer B}`
+            ? Times<Product<A, Known>, Product<B, Known>>
+            : S extends `${infer A}\u202f${infer B}`
+              ? Times<Product<A, Known>, Product<B, Known>>
+              : never;
 
 type Quotient<S extends string, Known extends Keys> = S extends `${infer Above}/${infer Below}`
   ? Below extends `${string}/${string}`
@@ -233,11 +235,16 @@ type Strange<S extends string, Own extends OwnUnits> = S extends `!${string}`
           : `!a unit cannot start with a number: '${S}'`
         : `!a unit cannot start with a number: '${S}'`;
 
-type Checked<K extends string> = K extends `!${string}`
+type Checked<K> = K extends `!${string}`
   ? K
   : K extends `${string}too large${string}`
     ? "!a power of the dimension is beyond 9"
     : K;
+
+/** The kind that a text states. Only those of temperatures depend on the whole of the text. */
+type KindOf<S extends string, K extends string, Own extends OwnUnits> = K extends "m0 kg0 s0 A0 K1"
+  ? KindInText<Trim<S>, K, Own>
+  : KindInText<S, K, Own>;
 
 /** The dimension that a unit text measures; unknown for a text that is not known at compile time, or that is no unit. */
 export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> = string extends S
@@ -245,7 +252,7 @@ export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> = stri
   : UnitKey<S, Own> extends infer K extends string
     ? K extends `!${string}`
       ? Dimension
-      : DimensionOf<K, KindInText<S, K, Own>>
+      : DimensionOf<K, KindOf<S, K, Own>>
     : never;
 
 /** The text itself when it is a unit, otherwise the sentence that says why not. */
@@ -263,9 +270,9 @@ export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits =
     : UnitKey<S, Own> extends infer K extends string
       ? K extends `!${infer Message}`
         ? `⚠ ${Message}`
-        : [K, KindInText<S, K, Own>] extends [D["key"], D["kind"]]
+        : [K, KindOf<S, K, Own>] extends [D["key"], D["kind"]]
           ? S
-          : `⚠ '${S}' measures ${LabelOf<K, KindInText<S, K, Own>>}, not ${LabelOf<D["key"], D["kind"]>}`
+          : `⚠ '${S}' measures ${LabelOf<K, KindOf<S, K, Own>>}, not ${LabelOf<D["key"], D["kind"]>}`
       : never;
 
 /** The literal itself when number and unit can be read, otherwise the sentence that says why not. */

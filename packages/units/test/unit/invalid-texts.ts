@@ -49,13 +49,13 @@ export const invalidUnits = {
 export const invalidLiterals = {
   NUMBER_SYNTAX: [
     // no number
-    "", " ", "kg", "five kg", "x", "NaN kg", "Infinity kg", "-kg", "- kg", "-", "+", ".", ". kg", ".kg", "-.kg", ",5 kg", "e3 kg", "×10³ kg", "Δ", "ΔK", "Δ K", "ΔΔ5 K", "−", "/5 kg", "(5) kg", "$5", "~5 kg", "± 5 kg", "≈5 kg", "< 5 kg",
+    "", " ", "\u00a0", "\t", "kg", "five kg", "x", "NaN kg", "Infinity kg", "-kg", "- kg", "-", "+", ".", ". kg", ".kg", "-.kg", ",5 kg", "e3 kg", "×10³ kg", "Δ", "ΔK", "Δ K", "ΔΔ5 K", "−", "/5 kg", "(5) kg", "$5", "~5 kg", "± 5 kg", "≈5 kg", "< 5 kg",
     // two signs, or a sign that stands alone
     "--5 kg", "+-5 kg", "-−5 kg", "- 5 kg", "+ 5 kg", "-Δ5 K",
     // a comma as decimal sign, and groups that are none
     "1,5 kg", "0,29", "1,2000 kg", "12,34 kg", "1,23,456 kg", "1,234,56 kg", "1234,567 kg", "2,7", "1 23 kg", "12 34 kg", "1 2 kg", "1234 567 kg", "1 2345 kg", "1 000 00 kg", "1,000 00 kg", "1  000 kg",
     // points
-    "5. kg", "5.", "1.2.3 kg", "1..2 kg", "5..10 m", "5 .5 kg", "1.5 .5 kg", "1.234.567 kg", "5.e3 kg", ".5.5 kg", "1.5 5 kg",
+    "5. kg", "5.", "5.\u00a0", "5.\t", "1.2.3 kg", "1..2 kg", "5..10 m", "5 .5 kg", "1.5 .5 kg", "1.234.567 kg", "5.e3 kg", ".5.5 kg", "1.5 5 kg",
     // exponents of too many digits
     "1e0005 kg", "1e1000 kg", "1E-0001 kg", "1e3 5 kg", "1e3.5 kg",
     // a number in front of a unit
