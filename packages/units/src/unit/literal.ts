@@ -2,6 +2,7 @@ import type { Dimension, DimensionOf } from "../dimension/dimension.js";
 import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
 import type { KindInText, LabelOf, OwnUnits } from "../dimension/table.js";
 import type { Space, Trim, TrimStart, UnitText } from "./literal-number.js";
+import type { Misspellings } from "./misspellings.js";
 import type { UnitKeys } from "./table.js";
 
 export type { UnitText } from "./literal-number.js";
@@ -114,10 +115,14 @@ type Unread<Text extends string, U extends string = Text> = Text extends ""
   : Text extends `${string}${"^" | "⁰" | keyof Superscripts | "⁻" | Digit}${string}`
     ? U extends Text | `${string}${"^" | "⁰" | keyof Superscripts | "⁻" | "-" | Digit}${string}`
       ? `!'${Text}' cannot be read: a unit with a power is written m², m^2 or m2, from 1 to 9`
-      : `!unknown unit '${U}'`
+      : Unknown<U>
     : Text extends `${string}⟧${string}`
       ? "!a ')' must be followed by a power, a space or an operator"
-      : `!unknown unit '${U}'`;
+      : Unknown<U>;
+
+type Unknown<U extends string> = U extends keyof Misspellings
+  ? `!unknown unit '${U}': did you mean ${Misspellings[U]}?`
+  : `!unknown unit '${U}'`;
 
 /** A number as a factor, as the 100 of "kWh/100 km": digits, of which one is not zero, and perhaps a decimal point. */
 type NumberKey<T extends string> = T extends `${string}${NonZero}${string}`

@@ -1,5 +1,4 @@
-/** @internal What people write for a unit that has another symbol here, or that has several readings. */
-export const misspellings: Readonly<Record<string, string>> = {
+const table = {
   // no prototype, so that a text such as "constructor" finds nothing here
   __proto__: null as never,
   hr: "h (hour)",
@@ -38,4 +37,10 @@ export const misspellings: Readonly<Record<string, string>> = {
   "′": "ft",
   '"': "in",
   "'": "ft",
-};
+} as const;
+
+/** @internal The same for the type system, which says it in its messages, too. */
+export type Misspellings = typeof table;
+
+/** @internal What people write for a unit that has another symbol here, or that has several readings. */
+export const misspellings: Readonly<Record<string, string>> = table;

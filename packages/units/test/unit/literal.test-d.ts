@@ -181,6 +181,21 @@ describe("what the compiler says", () => {
     expectTypeOf<UnitOf<"Kg", Mass>>().toEqualTypeOf<"⚠ unknown unit 'Kg'">();
   });
 
+  test("about a unit that people write otherwise, with the words of the run time", () => {
+    expectTypeOf<AnyUnit<"kph">>().toEqualTypeOf<"⚠ unknown unit 'kph': did you mean km/h?">();
+    expectTypeOf<QuantityLiteral<"5 kWh/mile">>().toEqualTypeOf<"⚠ unknown unit 'mile': did you mean mi?">();
+    expectTypeOf<AnyUnit<"lbs">>().toEqualTypeOf<"⚠ unknown unit 'lbs': did you mean lb (mass) or lbf (force)?">();
+  });
+
+  test("about numbers", () => {
+    expectTypeOf<
+      QuantityLiteral<"1,5 kg">
+    >().toEqualTypeOf<"⚠ '1,5 kg': a comma groups digits in threes, the decimal sign is a point">();
+    expectTypeOf<
+      AnyUnit<"kWh/100km">
+    >().toEqualTypeOf<"⚠ '100km' is no number: put a space or '·' between a number and a unit">();
+  });
+
   test("about a second slash and about parentheses", () => {
     expectTypeOf<AnyUnit<"W/m²/K">>().toEqualTypeOf<"⚠ a second '/' needs parentheses">();
     expectTypeOf<AnyUnit<"W/(m²·K">>().toEqualTypeOf<"⚠ a ')' is missing">();
