@@ -6,7 +6,8 @@
  * character at a time.
  */
 
-type Digit = "0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9";
+/** A digit. */
+export type Digit = "0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9";
 type RaisedDigit = "⁰" | "¹" | "²" | "³" | "⁴" | "⁵" | "⁶" | "⁷" | "⁸" | "⁹";
 /** Spaces of a text: plain, no-break and narrow no-break. */
 export type Space = " " | "\u00a0" | "\u202f";
