@@ -30,3 +30,10 @@ export const misspellings = {
 export function adviceFor(symbol: string): string | undefined {
   return Object.entries(misspellings).find(([, words]) => words.split(" ").includes(symbol))?.[0];
 }
+
+/** @internal The same for the type system, which says it in its messages, too: never when it is not known. */
+export type AdviceFor<Symbol extends string> = {
+  [Advice in keyof typeof misspellings]: ` ${(typeof misspellings)[Advice]} ` extends `${string} ${Symbol} ${string}`
+    ? Advice
+    : never;
+}[keyof typeof misspellings];

@@ -45,6 +45,7 @@ import type {
   Volume,
 } from "../../src/index.js";
 import { q, quantity } from "../../src/index.js";
+import type { invalidLiterals, invalidUnits } from "./invalid-texts.js";
 import type { literalTexts } from "./literal-texts.js";
 
 type Texts = typeof literalTexts;
@@ -144,6 +145,28 @@ describe("the compiler's grammar", () => {
   });
 });
 
+/** The texts of a table that a check lets pass: `never` when it refuses them all. */
+type Accepted<Table extends Readonly<Record<string, readonly string[]>>, As extends "unit" | "literal"> = {
+  [Text in Table[keyof Table][number]]: Text extends (As extends "unit" ? AnyUnit<Text> : QuantityLiteral<Text>)
+    ? Text
+    : never;
+}[Table[keyof Table][number]];
+
+describe("the compiler refuses what the run time refuses", () => {
+  test("every text of the table of invalid units", () => {
+    expectTypeOf<Accepted<typeof invalidUnits, "unit">>().toBeNever();
+  });
+
+  test("every text of the table of invalid quantities", () => {
+    expectTypeOf<Accepted<typeof invalidLiterals, "literal">>().toBeNever();
+  });
+
+  test("and the comparison above can fail", () => {
+    expectTypeOf<Accepted<{ readonly valid: readonly ["kg", "kgg"] }, "unit">>().toEqualTypeOf<"kg">();
+    expectTypeOf<Accepted<{ readonly valid: readonly ["5 kg", "kg"] }, "literal">>().toEqualTypeOf<"5 kg">();
+  });
+});
+
 describe("what the compiler says", () => {
   test("about a unit that measures something else", () => {
     expectTypeOf<UnitOf<"kWh", Mass>>().toEqualTypeOf<"⚠ 'kWh' measures energy, not mass">();
@@ -156,6 +179,21 @@ describe("what the compiler says", () => {
     expectTypeOf<AnyUnit<"kWhh">>().toEqualTypeOf<"⚠ unknown unit 'kWhh'">();
     expectTypeOf<QuantityLiteral<"5 kWhh/km">>().toEqualTypeOf<"⚠ unknown unit 'kWhh'">();
     expectTypeOf<UnitOf<"Kg", Mass>>().toEqualTypeOf<"⚠ unknown unit 'Kg'">();
+  });
+
+  test("about a unit that people write otherwise, with the words of the run time", () => {
+    expectTypeOf<AnyUnit<"kph">>().toEqualTypeOf<"⚠ unknown unit 'kph': did you mean km/h?">();
+    expectTypeOf<QuantityLiteral<"5 kWh/mile">>().toEqualTypeOf<"⚠ unknown unit 'mile': did you mean mi?">();
+    expectTypeOf<AnyUnit<"lbs">>().toEqualTypeOf<"⚠ unknown unit 'lbs': did you mean lb (mass) or lbf (force)?">();
+  });
+
+  test("about numbers", () => {
+    expectTypeOf<
+      QuantityLiteral<"1,5 kg">
+    >().toEqualTypeOf<"⚠ '1,5 kg': a comma groups digits in threes, the decimal sign is a point">();
+    expectTypeOf<
+      AnyUnit<"kWh/100km">
+    >().toEqualTypeOf<"⚠ '100km' is no number: put a space or '·' between a number and a unit">();
   });
 
   test("about a second slash and about parentheses", () => {
