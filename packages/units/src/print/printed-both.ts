@@ -45,6 +45,7 @@ function placesOfPoint({ places }: Decimal, unit: string, beside: string): numbe
 }
 
 function placesBeside(first: Decimal, other: number): number {
+  if (first.units === 0n) return first.places;
   const digits = digitsOf(first);
   const smaller = firstDigit(roundedTo(other, placesFor(other, digits))) < firstDigit(first);
   return placesFor(other, Math.min(MOST_DIGITS, digits + (smaller ? 1 : 0)));

@@ -28,7 +28,7 @@ export const ROUNDING = { digits: [1, 15], decimals: [0, 12] } as const;
  *
  * @param quantity - of any dimension; a temperature difference keeps its Δ
  * @param options - unit, digits or decimals, locale and form
- * @throws InputError `NOT_A_QUANTITY`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `OUT_OF_RANGE`, `WRONG_CHOICE`, and `INCONSISTENT` for
+ * @throws InputError `NOT_A_QUANTITY`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_CHOICE`, and `INCONSISTENT` for
  *   digits together with decimals; QuantityError as {@link Quantity.in}
  * @example
  * printed(q("2716 kg"), { unit: "lb", digits: 2 }); // "6000 lb"

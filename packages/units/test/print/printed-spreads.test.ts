@@ -213,7 +213,8 @@ describe("printedBoth", () => {
     ["20 °C", { beside: "°F", digits: 2 }, "20 °C (68 °F)"],
     ["-40 °C", { beside: "°F", digits: 2 }, `${MINUS}40 °C (${MINUS}40 °F)`],
     ["20.5 °C", { beside: "K" }, "20.5 °C (293.7 K)"],
-    ["15 kWh/100 km", { beside: "Wh/mi", digits: 2 }, "15 kWh/100 km (241 Wh/mi)"],
+    ["15 kWh/100 km", { beside: "Wh/mi", digits: 2 }, "15 kWh/100 km (240 Wh/mi)"],
+    ["9.0 kWh", { beside: "MJ", digits: 2 }, "9.0 kWh (32.4 MJ)"],
     ["0 kg", { beside: "lb" }, "0.00 kg (0.00 lb)"],
     ["2720 kg", { unit: "t", beside: "lb", decimals: 1, locale: "de" }, "2,7 t (6.000 lb)"],
   ])("%s with %j is %j", (text, options, expected) => {
