@@ -126,7 +126,7 @@ describe("every reading of the table of dimensions", () => {
 
   it("is stated as another of its dimension, and as nothing else; a temperature as nothing", () => {
     for (const [a, b] of pairs) {
-      const act = (): Any => (sample(a) as Quantity<Dimension<string, string>>).as(b as never) as Any;
+      const act = (): Any => (sample(a) as Quantity<Dimension<string, string>>).as(b as never) as unknown as Any;
       const wanted = keyOf(a) === keyOf(b) && a !== "temperature" ? "none" : "WRONG_KIND";
       // A difference that is stated as a point is one: it is how a program says so.
       expect([a, "as", b, codeOf(act)]).toEqual([a, "as", b, wanted]);
