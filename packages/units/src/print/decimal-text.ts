@@ -14,12 +14,16 @@ const THIN_SPACE = "\u202f";
 /** From here on, and below there, a row of zeros is harder to read than a power of ten: the limits of `formatNumber`. */
 const POWERS_FROM = 15;
 const POWERS_BELOW = -6;
+const MOST_ZEROS = 16;
 
 /** @internal A decimal in the signs of a locale, or with thin spaces and a decimal point as ISO 80000-1 allows. */
 export function decimalText(decimal: Decimal, locale: string | undefined): NumberText {
   const exponent = exponentOf(decimal);
   const powers = decimal.units !== 0n && (exponent >= POWERS_FROM || exponent < POWERS_BELOW);
-  const shown = powers ? { units: decimal.units, places: digitsOf(decimal) - 1 } : decimal;
+  // A zero beside a spread of 10⁻³⁰ is a zero, not a line of them.
+  const bare = decimal.units === 0n && decimal.places > MOST_ZEROS;
+  const places = bare ? 0 : powers ? digitsOf(decimal) - 1 : decimal.places;
+  const shown = { units: decimal.units, places };
   const plain = plainDigits(shown);
   const digits = locale === undefined ? grouped(plain) : inLocale(plain, Math.max(0, shown.places), locale);
   // Zero has no sign: −0.001 with two decimals is 0.00.

@@ -33,17 +33,11 @@ type WholeRules = Readonly<Record<string, readonly [atLeast: number, atMost: num
 const FORMS: readonly unknown[] = ["text", "html", "mathml"];
 
 /** @internal Reads the shared options, those that are whole numbers, and lets others be, whose names are given. */
-export function readPrint(
-  where: string,
-  given: object,
-  whole: WholeRules,
-  others: readonly string[] = [],
-  shared: readonly string[] = ["unit?", "locale?", "form?"],
-): Print {
+export function readPrint(where: string, given: object, whole: WholeRules, others: readonly string[] = []): Print {
   const rules = Object.entries(whole).map(
     ([name, [atLeast, atMost]]) => [name, { unit: "1", atLeast, atMost, optional: true }] as const,
   );
-  const numbers = readOptions(where, given, Object.fromEntries(rules), [...shared, ...others]);
+  const numbers = readOptions(where, given, Object.fromEntries(rules), ["unit?", "locale?", "form?", ...others]);
   for (const [name, number] of Object.entries(numbers)) {
     if (number === undefined || Number.isInteger(number)) continue;
     throw new InputError("OUT_OF_RANGE", `${name} must be a whole number: got ${number}`, { name, given: number });

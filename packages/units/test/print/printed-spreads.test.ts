@@ -56,6 +56,8 @@ describe("printedUncertain", () => {
     ["-0.003 m", "0.5 m", 1, "0.0 m ± 0.5 m"],
     ["3 m", "500 m", 1, "0 m ± 500 m"],
     ["12.5°", "0.5°", 1, "12.5° ± 0.5°"],
+    ["0 m", "1e-30 m", 1, "0 m ± 1×10⁻³⁰ m"],
+    ["1.234e-9 m", "2e-11 m", 1, "1.23×10⁻⁹ m ± 2×10⁻¹¹ m"],
   ])("%s with %s to %d digits is %j", (text, uncertainty, digits, expected) => {
     expect(printedUncertain(q<string>(text), { uncertainty: q<string>(uncertainty), digits })).toBe(expected);
   });

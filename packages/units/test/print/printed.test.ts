@@ -161,6 +161,16 @@ describe("printed", () => {
     expect(printed(q("-2.5e-9 kg"), { locale: "de" })).toBe(`${MINUS}2,50×10⁻⁹ kg`);
   });
 
+  it("takes as many digits in a locale as without one, for any number", () => {
+    fc.assert(
+      fc.property(numbers, digits, fc.constantFrom("de", "en-US", "fr"), (value, count, locale) => {
+        const bare = (text: string): string => text.replace(/[^\d⁰¹²³⁴-⁹⁻×−]/g, "");
+        const given = quantity(value, "1");
+        expect(bare(printed(given, { digits: count, locale }))).toBe(bare(printed(given, { digits: count })));
+      }),
+    );
+  });
+
   it("in HTML does not break between number and unit, and raises powers", () => {
     expect(printed(q("12.5 kg/m³"), { form: "html" })).toBe(`12.5${NO_BREAK}kg/m<sup>3</sup>`);
     expect(printed(q("12.5 %"), { form: "html" })).toBe(`12.5${NO_BREAK}%`);
