@@ -48,6 +48,15 @@ export type {
   Volume,
 } from "./dimension/names.js";
 export type { DimensionName, KindName, OwnUnits } from "./dimension/table.js";
+export type { PrintOptions } from "./print/options.js";
+export { type PrintedOptions, printed } from "./print/printed.js";
+export { type PrintedBothOptions, printedBoth } from "./print/printed-both.js";
+export { type PrintedLikely, printedEstimate } from "./print/printed-estimate.js";
+export { type PrintedEnds, type PrintedRangeOptions, printedRange } from "./print/printed-range.js";
+export { type PrintedSpreadOptions, printedSpread } from "./print/printed-spread.js";
+export { type PrintedUncertainOptions, printedUncertain } from "./print/printed-uncertain.js";
+export { symbolToHtml, symbolToMathML } from "./print/symbol-markup.js";
+export { unitToHtml, unitToMathML } from "./print/unit-markup.js";
 export { isQuantity } from "./quantity/brand.js";
 export { parseQuantity, q, quantity } from "./quantity/construct.js";
 export { type Converter, converter } from "./quantity/converter.js";
