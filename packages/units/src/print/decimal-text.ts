@@ -1,4 +1,4 @@
-import { SUPERSCRIPTS } from "../unit/superscripts.js";
+import { raised } from "../unit/superscripts.js";
 import { type Decimal, digitsOf, exponentOf } from "./decimal.js";
 
 /** @internal A printed number in its parts, so that every form can set them: sign, digits, and the power of ten if it has one. */
@@ -33,10 +33,6 @@ export function decimalText(decimal: Decimal, locale: string | undefined): Numbe
 /** @internal The same as plain text: "−1.50×10⁻⁷". */
 export function plainText({ negative, digits, exponent }: NumberText): string {
   return (negative ? MINUS : "") + digits + (exponent === undefined ? "" : `×10${raised(exponent)}`);
-}
-
-function raised(exponent: number): string {
-  return String(exponent).replace(/./g, (c) => (c === "-" ? "⁻" : SUPERSCRIPTS.charAt(Number(c))));
 }
 
 function plainDigits({ units, places }: Decimal): string {

@@ -1,4 +1,4 @@
-import { lowered } from "../unit/superscripts.js";
+import { wholeNumber } from "../unit/superscripts.js";
 import { unitOf } from "../unit/unit.js";
 import { MINUS } from "./decimal-text.js";
 import { escaped } from "./escaped.js";
@@ -87,7 +87,7 @@ function partsOf(text: string): readonly UnitPart[] {
   const parts: UnitPart[] = [];
   let space = false;
   for (const [, base, plain, superscript, number, blank, sign] of text.matchAll(PART)) {
-    const power = (plain ?? (superscript === undefined ? "" : lowered(superscript))).replace("-", MINUS);
+    const power = (plain ?? (superscript === undefined ? "" : String(wholeNumber(superscript)))).replace("-", MINUS);
     const starts = base !== undefined ? base !== ")" : number !== undefined || sign === "(";
     const before = parts.at(-1)?.kind;
     // A space between two factors multiplies; behind a number it only keeps it apart: kWh/100 km.

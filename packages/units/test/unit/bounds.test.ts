@@ -192,7 +192,7 @@ describe("time and memory", () => {
   it("has room for so many texts and no more, and for none with the spaces around it", () => {
     for (let i = 1; i <= 3 * MOST_REMEMBERED; i++) {
       unitOf(`m/${i} s`);
-      quantity<string>(1, "km/h").in(`m/(${i} s)`);
+      quantity<string>(1, "km/h").in(`m/(${i} s)` as string);
       quantity<string>(1, "km/h").times(quantity<string>(1, `s/${i}`));
     }
     const { units, worths } = builtIn;
