@@ -26,14 +26,39 @@ export { udds } from "./cycle/udds.js";
 export { us06 } from "./cycle/us06.js";
 export { wltc3b } from "./cycle/wltc3b.js";
 // drivetrain
+export { type AxleLoadInputs, frontAxleLoad, rearAxleLoad } from "./drivetrain/axle-load.js";
+export {
+  type ChainDrivetrain,
+  type ChainDrivetrainOptions,
+  type ChainPart,
+  chainDrivetrain,
+} from "./drivetrain/chain-drivetrain.js";
 export type { Drivetrain } from "./drivetrain/drivetrain.js";
 export {
   type EfficiencyDrivetrain,
   type EfficiencyDrivetrainOptions,
   efficiencyDrivetrain,
 } from "./drivetrain/efficiency-drivetrain.js";
+export {
+  type BrakingAdhesion,
+  type LimitRegenerationOptions,
+  limitRegeneration,
+} from "./drivetrain/limit-regeneration.js";
+export { type GearRatio, type LossDrivetrainOptions, lossDrivetrain } from "./drivetrain/loss-drivetrain.js";
+export { type MapAxis, type MapDrivetrainOptions, mapDrivetrain } from "./drivetrain/map-drivetrain.js";
+export {
+  inductionMotor100kW,
+  type MotorLossCoefficients,
+  type MotorLossInputs,
+  motorLoss,
+  type ScaleMotorOptions,
+  scaleMotor,
+  smallBrushedMotor,
+} from "./drivetrain/motor-loss.js";
 export { overallEfficiencyPrior } from "./drivetrain/overall-efficiency.js";
+export { type TwoAxleDrivetrainOptions, twoAxleDrivetrain } from "./drivetrain/two-axle-drivetrain.js";
 // energy
+export type { Battery, BatteryState } from "./energy/battery.js";
 export {
   type AccessoryEnergyInputs,
   accessoryEnergy,
@@ -48,6 +73,7 @@ export {
   batteryPowerDriving,
   batteryPowerOfModel,
 } from "./energy/battery-energy.js";
+export { type BatteryEnergyOfPartsInputs, batteryEnergyOfParts } from "./energy/battery-energy-of-parts.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,
@@ -60,7 +86,8 @@ export {
   wallEnergy,
   wallPower,
 } from "./energy/consumption.js";
-export { type DriveCycleOptions, type DriveResult, driveCycle } from "./energy/drive-cycle.js";
+export { driveCycle } from "./energy/drive-cycle.js";
+export type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./energy/drive-result.js";
 export type { Ledger, LedgerCause, LedgerEntry, PowerLedger, PowerLedgerEntry } from "./energy/ledger.js";
 export {
   type DrivingEnergyInputs,
@@ -77,6 +104,7 @@ export {
   rangeOn,
 } from "./energy/range.js";
 export type { BatteryBoundary } from "./energy/scope.js";
+export type { DriveSeries } from "./energy/series.js";
 export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
 export {
   type VehicleArrays,

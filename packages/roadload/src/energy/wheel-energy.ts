@@ -47,7 +47,7 @@ export interface WheelEnergyArrays {
  * wheelEnergy(wltc3b, { constant: 200, linear: 0, quadratic: 0.5, inertiaMass: 2060 }).driving / 3.6e6; // 4.18...
  */
 export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
-  const pieces = piecesOf(cycle);
+  const pieces = levelPiecesOf(cycle);
   const { constant, linear, quadratic, inertiaMass } = (load ?? {}) as RoadLoadNumbers;
   const sums = newSums();
   // A text or a null would be taken for a number by the sums, and a symbol would stop them.
@@ -75,7 +75,7 @@ export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
  * wheelEnergies(udds, { constant, linear, quadratic, inertiaMass }).driving.length; // 2
  */
 export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: WheelEnergyArrays): WheelEnergyArrays {
-  const pieces = piecesOf(cycle);
+  const pieces = levelPiecesOf(cycle);
   const { constant, linear, quadratic, inertiaMass } = (vehicles ?? {}) as VehicleArrays;
   const length = assertLists({ constant, linear, quadratic, inertiaMass });
   const { driving, braking } = out ?? { driving: new Float64Array(length), braking: new Float64Array(length) };
@@ -217,6 +217,14 @@ function smallerPart(
     v = next;
   }
   return Math.min(plus, minus);
+}
+
+/** The numbers of a load do not tell the mass from the rotating parts, so they cannot be taken up a hill. */
+function levelPiecesOf(cycle: Cycle): Pieces {
+  const pieces = piecesOf(cycle);
+  if (pieces.grade === undefined) return pieces;
+  const message = `${cycle.name} has grades, which these kernels leave out: use driveCycle`;
+  throw new InputError("NOT_VALID_HERE", message, { cycle: cycle.name });
 }
 
 /** Refuses lists that are no Float64Array or not as long as the first one; says how long that is. */
