@@ -115,7 +115,18 @@ export {
 } from "./energy/wheel-energy.js";
 export type { Fraction } from "./fraction.js";
 // performance
+export {
+  type GradeabilityOptions,
+  type GradeabilityResult,
+  gradeability,
+  type Towed,
+} from "./performance/gradeability.js";
+export { type SprintOptions, type SprintResult, sprint } from "./performance/sprint.js";
 export { type SprintMeanPowerInputs, sprintMeanPower } from "./performance/sprint-mean-power.js";
+export { type SprintPowerOptions, type SprintPowerResult, sprintPower } from "./performance/sprint-power.js";
+export type { ThrustLimit, ThrustOptions, Traction } from "./performance/thrust.js";
+export { type TopSpeedOptions, type TopSpeedResult, topSpeed } from "./performance/top-speed.js";
+export { type TractionLimitInputs, tractionLimitFront, tractionLimitRear } from "./performance/traction-limit.js";
 // procedure
 export {
   type CombinedConsumptionInputs,
