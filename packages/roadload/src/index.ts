@@ -20,6 +20,7 @@ export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycl
 export { cycles } from "./cycle/cycles.js";
 export { hwfet } from "./cycle/hwfet.js";
 export type { TimeUnit } from "./cycle/read-table.js";
+export { defaultRouteAcceleration, type RouteOptions, type RouteSegment, route } from "./cycle/route.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
 export type { SpeedUnit } from "./cycle/speed-unit.js";
 export { udds } from "./cycle/udds.js";
@@ -59,6 +60,7 @@ export { overallEfficiencyPrior } from "./drivetrain/overall-efficiency.js";
 export { type TwoAxleDrivetrainOptions, twoAxleDrivetrain } from "./drivetrain/two-axle-drivetrain.js";
 // energy
 export type { Battery, BatteryState } from "./energy/battery.js";
+export { type BatteryEnergiesOptions, batteryEnergies } from "./energy/battery-energies.js";
 export {
   type AccessoryEnergyInputs,
   accessoryEnergy,
@@ -88,6 +90,12 @@ export {
 } from "./energy/consumption.js";
 export { driveCycle } from "./energy/drive-cycle.js";
 export type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./energy/drive-result.js";
+export {
+  type DriveUntilEmptyOptions,
+  defaultSpeedTolerance,
+  driveUntilEmpty,
+  type EmptyResult,
+} from "./energy/drive-until-empty.js";
 export type { Ledger, LedgerCause, LedgerEntry, PowerLedger, PowerLedgerEntry } from "./energy/ledger.js";
 export {
   type DrivingEnergyInputs,
@@ -103,6 +111,7 @@ export {
   rangeFromConsumption,
   rangeOn,
 } from "./energy/range.js";
+export { type RangeCurve, type RangeCurveOptions, type RangeCurveRow, rangeCurve } from "./energy/range-curve.js";
 export type { BatteryBoundary } from "./energy/scope.js";
 export type { DriveSeries } from "./energy/series.js";
 export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";

@@ -60,7 +60,7 @@ export interface Cycle {
   readonly time: readonly number[];
   /** Speed of every row, in m/s. */
   readonly speed: readonly number[];
-  /** Grade of the road at every row, rise over run, linear between the rows; a level road when there is none. */
+  /** Grade of the road from the row before to every row, rise over run; the first is not read. A level road when there is none. */
   readonly grade?: readonly number[];
   /** Distance, by linear speed between the rows. */
   readonly distance: Quantity<Length>;

@@ -20,7 +20,7 @@ export interface Pieces {
   readonly from: readonly number[];
   /** Speed at the end of every piece, in m/s. */
   readonly to: readonly number[];
-  /** Grade of the road, rise over run, mean of every piece; undefined on a level road. */
+  /** Grade of the road, rise over run, of every piece; undefined on a level road. */
   readonly grade: readonly number[] | undefined;
   /** Four numbers a piece: see `CycleSegments`. */
   readonly integrals: readonly number[];
@@ -46,7 +46,7 @@ export interface Pieces {
  * matter for energies at the wheels. Models of drivetrains and batteries are asked at two moments a piece, however, and
  * these must be close enough together.
  *
- * @param grade - rise over run at every row, linear between them; level when left out
+ * @param grade - rise over run from the row before to each row; level when left out
  * @internal
  */
 export function cutIntoPieces(time: readonly number[], speed: readonly number[], grade?: readonly number[]): Pieces {
@@ -79,7 +79,7 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[],
       duration.push(dt);
       from.push(a);
       to.push(b);
-      if (grade !== undefined) grades.push(meanBetween(grade[row - 1] as number, grade[row] as number, part, parts));
+      if (grade !== undefined) grades.push(grade[row] as number);
       integrals.push(distance, speedSquared, speedCubed, ((b - a) * (b + a)) / 2);
       total.distance += distance;
       total.speedSquared += speedSquared;
@@ -127,11 +127,6 @@ function sortByAcceleration(
   for (const i of order)
     sorted.push(acceleration[i] as number, from[i] as number, to[i] as number, duration[i] as number);
   return sorted;
-}
-
-/** Mean of one of several equal parts of a line. */
-function meanBetween(from: number, to: number, part: number, parts: number): number {
-  return from + ((to - from) * (part + 0.5)) / parts;
 }
 
 function assertNotTooLong(time: readonly number[]): void {

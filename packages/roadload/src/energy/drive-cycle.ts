@@ -104,12 +104,11 @@ export function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSer
   });
 }
 
-/** @internal */
-export function simulateScope(
+function simulateScope(
   { load, numbers, drivetrain, accessories, climate, battery, stateOfCharge }: Scope,
   pieces: Pieces,
   begin: number,
-  series?: DriveResult["series"],
+  series: DriveResult["series"],
 ): Simulation {
   const warmUp = climate === undefined ? 0 : climate.power + climate.warmUpEnergy / pieces.total.duration;
   return simulate({

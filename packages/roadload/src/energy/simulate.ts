@@ -25,6 +25,8 @@ export interface SimulationInputs {
   /** At the start. */
   readonly stateOfCharge: number;
   readonly series?: DriveSeries | undefined;
+  /** Ends the drive after the step in which one of these is passed. */
+  readonly until?: { readonly stateOfCharge: number; readonly speedShortfall: number } | undefined;
 }
 
 /** What came of it, in SI numbers: energies in J unless said. It is written while driving. @internal */
@@ -59,6 +61,8 @@ export interface Simulation {
   refusedCharge: number;
   /** Speed now, in m/s. */
   speed: number;
+  /** Time in s after which the drive was ended before its cycle; undefined when it was not. */
+  stopped: number | undefined;
 }
 
 /** The parts of a run that the innermost functions need. */
@@ -76,8 +80,8 @@ interface Run extends Simulation {
   mostCharge: number;
 }
 
-/** Two-point Gauss quadrature: the points lie this part of half the step beside its middle. */
-const GAUSS = 1 / Math.sqrt(3);
+/** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. */
+const GAUSS = 0.577_350_269_189_625_8;
 
 /**
  * Drives the pieces of a cycle, one after the other.
@@ -90,7 +94,7 @@ const GAUSS = 1 / Math.sqrt(3);
  * @internal
  */
 export function simulate(inputs: SimulationInputs): Simulation {
-  const { pieces, begin, numbers, drivetrain, battery, series } = inputs;
+  const { pieces, begin, numbers, drivetrain, battery, series, until } = inputs;
   const { count, start, duration, from, to, grade, total } = pieces;
   const run = newRun(inputs, count > 0 ? (from[0] as number) : 0);
   const limited = drivetrain.maximumWheelPower !== undefined || battery !== undefined;
@@ -119,6 +123,10 @@ export function simulate(inputs: SimulationInputs): Simulation {
     }
     drivePiece(run, first, last, seconds, constant, along);
     now = begins + seconds;
+    if (until !== undefined && isOver(run, until)) {
+      run.stopped = now - begin;
+      return run;
+    }
     if (series !== undefined) writeRow(series, row++, now, seconds, run, marks);
   }
   const end = begin + total.duration;
@@ -128,6 +136,10 @@ export function simulate(inputs: SimulationInputs): Simulation {
     if (series !== undefined) writeRow(series, row, end, end - now, run, marks);
   }
   return run;
+}
+
+function isOver(run: Run, { stateOfCharge, speedShortfall }: NonNullable<SimulationInputs["until"]>): boolean {
+  return run.stateOfCharge <= stateOfCharge || run.speedShortfall > speedShortfall;
 }
 
 function newRun({ numbers, drivetrain, auxiliary, battery, stateOfCharge }: SimulationInputs, speed: number): Run {
@@ -150,6 +162,7 @@ function newRun({ numbers, drivetrain, auxiliary, battery, stateOfCharge }: Simu
     powerShortfall: 0,
     refusedCharge: 0,
     speed,
+    stopped: undefined,
     model: drivetrain,
     linear: numbers.linear,
     quadratic: numbers.quadratic,

@@ -219,8 +219,8 @@ function smallerPart(
   return Math.min(plus, minus);
 }
 
-/** The numbers of a load do not tell the mass from the rotating parts, so they cannot be taken up a hill. */
-function levelPiecesOf(cycle: Cycle): Pieces {
+/** The numbers of a load do not tell the mass from the rotating parts, so they cannot be taken up a hill. @internal */
+export function levelPiecesOf(cycle: Cycle): Pieces {
   const pieces = piecesOf(cycle);
   if (pieces.grade === undefined) return pieces;
   const message = `${cycle.name} has grades, which these kernels leave out: use driveCycle`;
