@@ -86,7 +86,7 @@ export interface LossDrivetrainOptions {
  *   motor: inductionMotor100kW, gearRatio: 10, wheelRadius: q("0.3 m"), spin: "here",
  *   gears: { meshEfficiency: 0.97 }, inverter: { efficiency: 0.98 },
  * });
- * drivetrain.batteryPower(10_000, 20) / 1000; // 12.0...
+ * drivetrain.batteryPower(10_000, 20) / 1000; // 12.7...
  */
 export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
   const read = readOptions(

@@ -87,7 +87,7 @@ const MOST_CYCLES = 10_000;
  *   maximumDischargePower: () => 200_000, maximumChargePower: () => 200_000,
  * };
  * const battery = { model, stateOfCharge: 1 };
- * driveUntilEmpty({ cycle: wltc3b, load, drivetrain, accessories: q("350 W"), battery }).range.in("km"); // 478...
+ * driveUntilEmpty({ cycle: wltc3b, load, drivetrain, accessories: q("350 W"), battery }).range.in("km"); // 481.2...
  */
 export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
   const { scope } = readScope("driveUntilEmpty", options, {}, ["cycle", "battery", "floor?", "speedTolerance?"]);

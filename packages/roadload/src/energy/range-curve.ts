@@ -75,7 +75,7 @@ const NARROWINGS = 40;
  *   ...{ efficiency: 0.88, regeneration: { share: 0.9 }, contains: ["gears", "motor", "inverter"] },
  * });
  * const speeds = [q("10 km/h"), q("60 km/h"), q("110 km/h")];
- * rangeCurve({ speeds, usableEnergy: q("72 kWh"), load, drivetrain, accessories: q("350 W") }).best.speed.in("km/h"); // 28.2...
+ * rangeCurve({ speeds, usableEnergy: q("72 kWh"), load, drivetrain, accessories: q("350 W") }).best.speed.in("km/h"); // 25.8...
  */
 export function rangeCurve(options: RangeCurveOptions): RangeCurve {
   const { speeds, usableEnergy, ...driven } = options ?? {};

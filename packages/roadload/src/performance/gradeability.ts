@@ -69,7 +69,7 @@ const HALVINGS = 60;
  * const load = roadLoad({
  *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
  * });
- * gradeability({ load, power: q("150 kW"), force: q("7 kN"), speed: q("50 km/h") }).grade; // 0.364...
+ * gradeability({ load, power: q("150 kW"), force: q("7 kN"), speed: q("50 km/h") }).grade; // 0.366...
  */
 export function gradeability(options: GradeabilityOptions): GradeabilityResult {
   const { speed } = readOptions("gradeability", options, { speed: { unit: "m/s", atLeast: 0, atMost: 150 } }, [

@@ -38,7 +38,7 @@ const HALVINGS = 50;
  * const load = roadLoad({
  *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
  * });
- * sprintPower({ load, traction: { axle: "all", friction: 0.9 }, to: q("100 km/h"), time: q("5 s") }).power.in("kW"); // 212...
+ * sprintPower({ load, traction: { axle: "all", friction: 0.9 }, to: q("100 km/h"), time: q("5 s") }).power.in("kW"); // 188.9...
  */
 export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
   const sprinter = readSprinter("sprintPower", options as SprintOptions, ["time"], false);

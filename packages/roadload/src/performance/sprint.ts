@@ -121,7 +121,7 @@ function readPeak(given: SprintOptions["peak"]): Sprinter["peak"] {
  * const load = roadLoad({
  *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
  * });
- * sprint({ load, power: q("200 kW"), traction: { axle: "all", friction: 0.9 }, to: q("100 km/h") }).time.in("s"); // 5.2...
+ * sprint({ load, power: q("200 kW"), traction: { axle: "all", friction: 0.9 }, to: q("100 km/h") }).time.in("s"); // 4.78...
  */
 export function sprint(options: SprintOptions): SprintResult {
   const sprinter = readSprinter("sprint", options);

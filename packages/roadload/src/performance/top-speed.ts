@@ -38,7 +38,7 @@ const HALVINGS = 50;
  * const load = roadLoad({
  *   ...{ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
  * });
- * topSpeed({ load, power: q("150 kW") }).speed.in("km/h"); // 247...
+ * topSpeed({ load, power: q("150 kW") }).speed.in("km/h"); // 249.0...
  */
 export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
   const { limiter } = readOptions(
