@@ -124,6 +124,11 @@ export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
   /** Power at the wheels that is braked by the motor, not positive. The spin of the gears helps to brake. */
   const brakedByMotor = (wheelPower: number, omega: number): number =>
     Math.max(wheelPower, -(shaftLimit(omega) + spin * omega) / mesh);
+  const maximumWheelPower = (speed: number): number => {
+    const omega = angularVelocityAt(speed);
+    return Math.max(0, (shaftLimit(omega) - spin * omega) * mesh);
+  };
+  const limited = Math.min(maximumTorque, maximumPower, maximumAngularVelocity) < Number.POSITIVE_INFINITY;
 
   return Object.freeze({
     name,
@@ -145,10 +150,7 @@ export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
     },
     frictionBrakePower: (wheelPower: number, speed: number): number =>
       wheelPower < 0 && speed > 0 ? brakedByMotor(wheelPower, angularVelocityAt(speed)) - wheelPower : 0,
-    maximumWheelPower: (speed: number): number => {
-      const omega = angularVelocityAt(speed);
-      return Math.max(0, (shaftLimit(omega) - spin * omega) * mesh);
-    },
+    ...(limited ? { maximumWheelPower } : {}),
   });
 }
 

@@ -74,19 +74,23 @@ export function twoAxleDrivetrain(options: TwoAxleDrivetrainOptions): Drivetrain
     return front[of](atFront, speed) + rear[of](wheelPower - atFront, speed);
   };
 
+  const covers = (wheelPower: number, speed: number): boolean => {
+    const one = alone(wheelPower, speed);
+    if (one !== undefined) return one.covers?.(wheelPower, speed) ?? true;
+    const atFront = toFront(wheelPower, speed);
+    return (front.covers?.(atFront, speed) ?? true) && (rear.covers?.(wheelPower - atFront, speed) ?? true);
+  };
+
   return Object.freeze({
     name: readWordsIfGiven("name", options.name) ?? `two axles: front ${front.name}; rear ${rear.name}`,
     contains: Object.freeze([...front.contains]),
     warnings: Object.freeze([...new Set([...(front.warnings ?? []), ...(rear.warnings ?? [])])]),
     batteryPower: (wheelPower: number, speed: number) => sum("batteryPower", wheelPower, speed),
     frictionBrakePower: (wheelPower: number, speed: number) => sum("frictionBrakePower", wheelPower, speed),
-    maximumWheelPower: (speed: number) => mostOf(front, speed) + mostOf(rear, speed),
-    covers: (wheelPower: number, speed: number) => {
-      const one = alone(wheelPower, speed);
-      if (one !== undefined) return one.covers?.(wheelPower, speed) ?? true;
-      const atFront = toFront(wheelPower, speed);
-      return (front.covers?.(atFront, speed) ?? true) && (rear.covers?.(wheelPower - atFront, speed) ?? true);
-    },
+    ...(front.maximumWheelPower === undefined && rear.maximumWheelPower === undefined
+      ? {}
+      : { maximumWheelPower: (speed: number) => mostOf(front, speed) + mostOf(rear, speed) }),
+    ...(front.covers === undefined && rear.covers === undefined ? {} : { covers }),
   });
 }
 

@@ -3,6 +3,7 @@ import type { Cycle } from "../cycle/cycle.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
+import { driveModel, isPlainModel } from "./drive-model.js";
 import { simulate } from "./simulate.js";
 import { levelPiecesOf, type VehicleArrays, wheelEnergies } from "./wheel-energy.js";
 
@@ -62,6 +63,7 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
     return Object.freeze({ battery, driven });
   }
   const begin = cycle.time[0] as number;
+  const plain = isPlainModel(drivetrain);
   for (let i = 0; i < length; i++) {
     const inertiaMass = vehicles.inertiaMass[i] as number;
     if (!(inertiaMass > 0)) {
@@ -75,6 +77,10 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
       inertiaMass,
       gradeForce: 0,
     };
+    if (plain) {
+      battery[i] = driveModel(pieces, begin, numbers, drivetrain).drivetrain + accessories * duration;
+      continue;
+    }
     const run = simulate({ pieces, begin, numbers, mass: 0, drivetrain, auxiliary: accessories, stateOfCharge: 1 });
     battery[i] = run.drivetrain + accessories * duration;
     driven[i] = run.distance;

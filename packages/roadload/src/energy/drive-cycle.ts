@@ -3,13 +3,14 @@ import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
 import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
 import { type DriveSums, explainDrive } from "./drive-working.js";
 import { energyLedger, type LedgerNumbers, roadEntries } from "./ledger.js";
 import { readScope, type Scope, warningsOf } from "./scope.js";
 import { newSeries } from "./series.js";
 import { type Simulation, simulate } from "./simulate.js";
-import { wheelEnergy } from "./wheel-energy.js";
+import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /**
  * Drives a cycle once, as tabled, and says what energy it took, at the wheels, the battery and the wall, and where it went.
@@ -54,11 +55,10 @@ export function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSer
   const { load, drivetrain, battery, grade, chargingEfficiency } = scope;
   const { total } = pieces;
   const begin = cycle.time[0] as number;
-  const short = isEfficiencyDrivetrain(drivetrain) && drivetrain.maximumWheelPower === undefined;
-  const simple = short && battery === undefined && pieces.grade === undefined && !wantsSeries;
+  const simple = isPlainModel(drivetrain) && battery === undefined && pieces.grade === undefined && !wantsSeries;
   const series = wantsSeries ? newSeries(pieces, begin, battery !== undefined) : undefined;
   const run = simple ? undefined : simulateScope(scope, pieces, begin, series);
-  const sums = run === undefined ? sumsByEfficiency(scope, pieces, cycle) : sumsOf(scope, run, pieces);
+  const sums = run === undefined ? sumsAsTabled(scope, pieces, cycle) : sumsOf(scope, run, pieces);
   if (!(sums.distance > 0)) {
     throw new InputError("NOT_VALID_HERE", `the vehicle cannot move on ${cycle.name}: it has too little power`, {});
   }
@@ -118,27 +118,41 @@ function simulateScope(
   });
 }
 
-function sumsByEfficiency(scope: Scope, pieces: Pieces, cycle: Cycle): DriveSums {
-  const { numbers } = scope;
+/** Where the cycle is driven as it stands, its own integrals give the terms of the road load. */
+function sumsAsTabled(scope: Scope, pieces: Pieces, cycle: Cycle): DriveSums {
+  const { numbers, drivetrain } = scope;
   const { total } = pieces;
-  const { driving, braking } = wheelEnergy(cycle, {
-    ...numbers,
-    constant: numbers.constant + numbers.gradeForce,
-  });
-  const { efficiency, share, regenerationEfficiency } = scope.drivetrain as EfficiencyDrivetrain;
+  const through = isEfficiencyDrivetrain(drivetrain)
+    ? throughEfficiencies(
+        wheelEnergy(cycle, { ...numbers, constant: numbers.constant + numbers.gradeForce }),
+        drivetrain,
+      )
+    : throughModel(driveModel(pieces, cycle.time[0] as number, numbers, drivetrain));
   return {
-    ...{ driving, braking, distance: total.distance, followed: true },
+    ...through,
+    ...{ distance: total.distance, followed: true },
     constant: numbers.constant * total.distance,
     linear: numbers.linear * total.speedSquared,
     quadratic: numbers.quadratic * total.speedCubed,
     grade: numbers.gradeForce * total.distance,
     kinetic: numbers.inertiaMass * total.kineticChange,
-    drivetrain: driving / efficiency + share * regenerationEfficiency * braking,
-    brakes: -braking * (1 - share),
-    loss: driving * (1 / efficiency - 1) - braking * share * (1 - regenerationEfficiency),
     ...auxiliaries(scope, total),
     batteryLoss: 0,
   };
+}
+
+function throughEfficiencies({ driving, braking }: WheelEnergy, drivetrain: EfficiencyDrivetrain) {
+  const { efficiency, share, regenerationEfficiency } = drivetrain;
+  return {
+    ...{ driving, braking },
+    drivetrain: driving / efficiency + share * regenerationEfficiency * braking,
+    brakes: -braking * (1 - share),
+    loss: driving * (1 / efficiency - 1) - braking * share * (1 - regenerationEfficiency),
+  };
+}
+
+function throughModel(sums: ModelSums) {
+  return { ...sums, loss: sums.drivetrain - sums.driving - sums.braking - sums.brakes };
 }
 
 function sumsOf(scope: Scope, run: Simulation, { total, from, grade }: Pieces): DriveSums {
@@ -153,7 +167,7 @@ function sumsOf(scope: Scope, run: Simulation, { total, from, grade }: Pieces): 
     kinetic: (numbers.inertiaMass * (run.speed - first) * (run.speed + first)) / 2,
     drivetrain: run.drivetrain,
     brakes: run.brakes,
-    loss: run.drivetrain - run.driving - run.braking - run.brakes,
+    loss: throughModel(run).loss,
     ...auxiliaries(scope, total),
     batteryLoss: run.batteryLoss,
   };

@@ -80,8 +80,8 @@ interface Run extends Simulation {
   mostCharge: number;
 }
 
-/** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. */
-const GAUSS = 0.577_350_269_189_625_8;
+/** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. @internal */
+export const GAUSS = 0.577_350_269_189_625_8;
 
 /**
  * Drives the pieces of a cycle, one after the other.

@@ -85,6 +85,23 @@ describe("a cycle through a loss model", () => {
   });
 });
 
+describe("the short way of a model that nothing limits", () => {
+  it("gives what the step-by-step way gives, on any grade", () => {
+    const { maximumWheelPower: _, ...free } = lossy;
+    fc.assert(
+      fc.property(traces, loads, grades, (cycle, load, grade) => {
+        const options = { cycle, load, grade, drivetrain: { ...free, contains: ["gears"] as const }, accessories };
+        const [short, long] = [driveCycle(options), driveCycle({ ...options, series: true })];
+        short.ledger.entries.forEach(({ energy }, index) => {
+          const other = long.ledger.entries[index]?.energy.in("J") as number;
+          expect(close(energy.in("J"), other, load.inertiaMass.in("kg") * 5000, 1e-9)).toBe(true);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe("climate", () => {
   it("is an entry of its own: its power all the time, and the energy to warm up", () => {
     const climate = { power: q("1.5 kW"), warmUpEnergy: q("1.8 kWh"), warnings: ["from a model"] };
