@@ -50,8 +50,7 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
   return driveResult(scope, pieces, cycle, readSeries(options.series));
 }
 
-/** Drives pieces that somebody has cut, under a name. @internal */
-export function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: boolean): DriveResult {
+function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: boolean): DriveResult {
   const { load, drivetrain, battery, grade, chargingEfficiency } = scope;
   const { total } = pieces;
   const begin = cycle.time[0] as number;
