@@ -158,30 +158,26 @@ function hiddenInPieces(
   const quadratic = c * maximumSpeed * maximumSpeed;
   const least = a + Math.min(linear, 0) + Math.min(quadratic, 0);
   const most = a + Math.max(linear, 0) + Math.max(quadratic, 0);
-  const { length } = byAcceleration;
   // Without mass, or with a negative one, there are no such bounds: all pieces are looked at.
-  const from = m > 0 ? 4 * firstAtLeast(byAcceleration, -most / m) : 0;
-  const upTo = m > 0 ? -least / m : Number.POSITIVE_INFINITY;
+  const from = m > 0 ? firstAtLeast(byAcceleration, -most / m) : 0;
+  const upTo = m > 0 ? firstAtLeast(byAcceleration, -least / m) : byAcceleration.length;
   const monotone = b >= 0 && c >= 0;
   let hidden = 0;
-  for (let i = from; i < length; i += 4) {
-    const acceleration = byAcceleration[i] as number;
-    if (acceleration > upTo) break;
+  for (let i = from; i < upTo; i += 4) {
+    const constant = a + m * (byAcceleration[i] as number);
     const first = byAcceleration[i + 1] as number;
     const last = byAcceleration[i + 2] as number;
-    const constant = a + m * acceleration;
     const before = constant + first * (b + c * first);
     const after = constant + last * (b + c * last);
     // Of a force that only rises with speed, the ends tell.
-    if (monotone && before * after >= 0) continue;
-    findForceRoots(constant, b, c, first, last, roots);
-    if (!Number.isNaN(roots.low))
+    if (before * after < 0 || !monotone) {
       hidden += smallerPart(constant, b, c, first, last, byAcceleration[i + 3] as number, roots);
+    }
   }
   return hidden;
 }
 
-/** Position of the first piece that accelerates at least so much. */
+/** Place in the list of the first piece that accelerates at least so much. */
 function firstAtLeast(byAcceleration: readonly number[], acceleration: number): number {
   let low = 0;
   let high = byAcceleration.length / 4;
@@ -190,10 +186,10 @@ function firstAtLeast(byAcceleration: readonly number[], acceleration: number): 
     if ((byAcceleration[4 * middle] as number) < acceleration) low = middle + 1;
     else high = middle;
   }
-  return low;
+  return 4 * low;
 }
 
-/** Of the driving and the braking energy of a piece that is split at the roots of its force, the size of the smaller one. */
+/** Of the driving and the braking energy of a piece, split at the roots of its force, the size of the smaller one. */
 function smallerPart(
   constant: number,
   b: number,
@@ -203,6 +199,8 @@ function smallerPart(
   seconds: number,
   roots: ForceRoots,
 ): number {
+  findForceRoots(constant, b, c, first, last, roots);
+  if (Number.isNaN(roots.low)) return 0;
   let plus = 0;
   let minus = 0;
   let v = first;
