@@ -7,9 +7,10 @@ import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
 import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
 import { type DriveSums, explainDrive } from "./drive-working.js";
 import { energyLedger, type LedgerNumbers, roadEntries } from "./ledger.js";
+import type { Simulation } from "./run.js";
 import { readScope, type Scope, warningsOf } from "./scope.js";
 import { newSeries } from "./series.js";
-import { type Simulation, simulate } from "./simulate.js";
+import { simulate } from "./simulate.js";
 import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /**

@@ -5,7 +5,9 @@ import { standardGravity } from "../resistance/gravity.js";
 import type { SplitNumbers } from "../resistance/road-load.js";
 import { cosineOf, sineOf } from "../resistance/rolling-resistance.js";
 import { type Battery, batteryNumber } from "./battery.js";
-import { type ForceRoots, findForceRoots } from "./force-roots.js";
+import { findForceRoots } from "./force-roots.js";
+import { reachableSpeed } from "./reachable-speed.js";
+import { askBattery, type Run, type Simulation } from "./run.js";
 import { finitePower } from "./scope.js";
 import { type DriveSeries, isGap } from "./series.js";
 
@@ -27,57 +29,6 @@ export interface SimulationInputs {
   readonly series?: DriveSeries | undefined;
   /** Ends the drive after the step in which one of these is passed. */
   readonly until?: { readonly stateOfCharge: number; readonly speedShortfall: number } | undefined;
-}
-
-/** What came of it, in SI numbers: energies in J unless said. It is written while driving. @internal */
-export interface Simulation {
-  /** At the wheels; not negative. */
-  driving: number;
-  /** At the wheels; not positive. */
-  braking: number;
-  /** Of the battery's terminals for the drivetrain alone. */
-  drivetrain: number;
-  brakes: number;
-  batteryLoss: number;
-  /** Energy of the weight along the road. */
-  grade: number;
-  /** Energy of the constant force, on the grade. */
-  constant: number;
-  /** Integrals of speed, of its square and cube, in SI units. */
-  distance: number;
-  speedSquared: number;
-  speedCubed: number;
-  stateOfCharge: number;
-  lowestStateOfCharge: number;
-  /** Time in s outside of what the drivetrain's model covers. */
-  uncovered: number;
-  /** Time in s in which the vehicle was slower than the cycle. */
-  behind: number;
-  /** Largest lack of speed at the end of a step, in m/s. */
-  speedShortfall: number;
-  /** Largest lack of power at the wheels, in W. */
-  powerShortfall: number;
-  /** Braking energy at the wheels that the battery could not be charged with. */
-  refusedCharge: number;
-  /** Speed now, in m/s. */
-  speed: number;
-  /** Time in s after which the drive was ended before its cycle; undefined when it was not. */
-  stopped: number | undefined;
-}
-
-/** The parts of a run that the innermost functions need. */
-interface Run extends Simulation {
-  readonly model: Drivetrain;
-  readonly linear: number;
-  readonly quadratic: number;
-  readonly inertiaMass: number;
-  readonly auxiliary: number;
-  readonly battery: Battery | undefined;
-  readonly covers: boolean;
-  readonly roots: ForceRoots;
-  /** Limits of the battery at the state of charge that the step began with, in W. */
-  mostDischarge: number;
-  mostCharge: number;
 }
 
 /** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. @internal */
@@ -262,66 +213,6 @@ function charge(run: Run, battery: Battery, terminalPower: number, seconds: numb
   run.batteryLoss += loss * seconds;
   run.stateOfCharge += batteryNumber(battery, "rate of the state of charge", rate, stateOfCharge) * seconds;
   run.lowestStateOfCharge = Math.min(run.lowestStateOfCharge, run.stateOfCharge);
-}
-
-/** The limits of the battery, once a step. */
-function askBattery(run: Run): void {
-  const { battery, stateOfCharge } = run;
-  if (battery === undefined) return;
-  const discharge = battery.maximumDischargePower(stateOfCharge);
-  const most = battery.maximumChargePower(stateOfCharge);
-  run.mostDischarge = batteryNumber(battery, "largest power", discharge, stateOfCharge);
-  run.mostCharge = batteryNumber(battery, "largest power of charging", most, stateOfCharge);
-}
-
-/** Bisection to rounding of a speed. */
-const HALVINGS = 45;
-
-/** Speed at the end of a step: that of the cycle, or what the limits allow. Notes what is missing. */
-function reachableSpeed(run: Run, first: number, wanted: number, seconds: number, constant: number): number {
-  askBattery(run);
-  let reached = wanted;
-  if (!canDrive(run, first, wanted, seconds, constant)) {
-    let low = 0;
-    let high = wanted;
-    for (let i = 0; i < HALVINGS; i++) {
-      const middle = (low + high) / 2;
-      if (canDrive(run, first, middle, seconds, constant)) low = middle;
-      else high = middle;
-    }
-    reached = low;
-    const lack =
-      meanPower(run, first, wanted, seconds, constant) - Math.max(0, meanPower(run, first, low, seconds, constant));
-    run.powerShortfall = Math.max(run.powerShortfall, lack);
-  }
-  if (wanted - reached > 1e-6) {
-    run.behind += seconds;
-    run.speedShortfall = Math.max(run.speedShortfall, wanted - reached);
-  }
-  return reached;
-}
-
-/** Power at the wheels at the mean speed of a step, in W. */
-function meanPower(run: Run, first: number, last: number, seconds: number, constant: number): number {
-  const v = (first + last) / 2;
-  return v * (constant + (run.inertiaMass * (last - first)) / seconds + v * (run.linear + run.quadratic * v));
-}
-
-function canDrive(run: Run, first: number, last: number, seconds: number, constant: number): boolean {
-  const power = meanPower(run, first, last, seconds, constant);
-  if (power <= 0) return true;
-  const { model } = run;
-  const speed = (first + last) / 2;
-  const most = model.maximumWheelPower?.(speed);
-  // Rounding must not stop a vehicle that drives exactly at its limit.
-  if (most !== undefined && power > finitePowerOrLimit(model, most, speed) * (1 + 1e-12)) return false;
-  if (run.mostDischarge === Number.POSITIVE_INFINITY) return true;
-  const drawn = finitePower(model, model.batteryPower(power, speed), power, speed);
-  return drawn + run.auxiliary <= run.mostDischarge * (1 + 1e-12);
-}
-
-function finitePowerOrLimit(model: Drivetrain, most: number, speed: number): number {
-  return most === Number.POSITIVE_INFINITY ? most : finitePower(model, most, 0, speed);
 }
 
 /** Sums at the end of the row before. */
