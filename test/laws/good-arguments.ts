@@ -15,8 +15,10 @@ import {
   certifiedRoadLoad,
   driveCycle,
   efficiencyDrivetrain,
+  inductionMotor100kW,
   roadLoad,
   roadLoadNumbers,
+  route,
   udds,
 } from "@tarewatt/roadload";
 import { type Energy, type Mass, type Quantity, q, relation, type Speed } from "@tarewatt/units";
@@ -72,6 +74,23 @@ const drivetrainOptions = {
 const drivetrain = efficiencyDrivetrain(drivetrainOptions);
 const driven = { load, drivetrain, accessories: q("300 W"), grade: 0.01, chargingEfficiency: 0.9 };
 const vehicle = () => new Float64Array([1, 2]);
+
+const axles = { frontShare: 0.5, centreOfGravityHeight: q("0.55 m"), wheelbase: q("2.9 m") };
+const peak = { duration: q("3 s"), thereafter: q("100 kW") };
+const sprinting = {
+  ...{ load: { ...load }, to: q("100 km/h"), rollout: q("1 ft"), grade: 0.01 },
+  traction: { ...axles, axle: "rear", friction: 0.9 },
+};
+const hills = route({ name: "invented", segments: [{ length: q("2 km"), speed: q("50 km/h") }] });
+const battery = {
+  ...{ name: "invented", warnings: [], lossPower: (power: number) => 1e-6 * power ** 2 },
+  stateOfChargeRate: (power: number) => -power / 2e7,
+  ...{ maximumDischargePower: () => 1e5, maximumChargePower: () => 5e4 },
+};
+const drivenWith = {
+  ...{ load: { ...load }, drivetrain: { ...drivetrain, form: "own" }, accessories: q("300 W"), grade: 0.01 },
+  ...{ climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh") }, battery: { model: battery, stateOfCharge: 0.3 } },
+};
 
 const tableOptions = {
   title: "invented",
@@ -228,14 +247,95 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "roadload.efficiencyDrivetrain": () => [{ ...drivetrainOptions, contains: [...drivetrainOptions.contains] }],
   "roadload.typicalDrivetrain": () => [{ ratedPower: q("200 kW"), yearsOfExperience: 4 }],
   "roadload.likelyCertificate": () => [{ load: { ...load }, ratedPower: q("200 kW"), yearsOfExperience: 4 }],
-  "roadload.driveCycle": () => [{ cycle: { ...udds }, ...driven, load: { ...load }, drivetrain: { ...drivetrain } }],
-  "roadload.steadySpeed": () => [{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } }],
+  "roadload.driveCycle": () => [{ cycle: { ...hills }, ...drivenWith, chargingEfficiency: 0.9, series: true }],
+  "roadload.steadySpeed": () => [
+    {
+      ...{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } },
+      climate: { power: q("1 kW") },
+    },
+  ],
   "roadload.rangeOn": () => {
     const { procedure, batteryBoundary, consumption } = driveCycle({ cycle: udds, ...driven });
     return [{ usableEnergy: q("90 kWh"), result: { procedure, batteryBoundary, consumption: { ...consumption } } }];
   },
   "roadload.speedTrace": () => [
     { name: "own", time: [0, 1, 2], speed: [0, 5, 0], timeUnit: "s", speedUnit: "m/s", source: { ...source } },
+  ],
+  "roadload.chainDrivetrain": () => [
+    {
+      ...{ regeneration: { share: 0.9, efficiency: 0.8 }, name: "invented" },
+      parts: [{ name: "motor", efficiency: 0.92, contains: ["motor"] }],
+    },
+  ],
+  "roadload.scaleMotor": () => [{ motor: { ...inductionMotor100kW }, peakPower: q("150 kW") }],
+  "roadload.lossDrivetrain": () => [
+    {
+      ...{ motor: { ...inductionMotor100kW }, wheelRadius: q("0.3 m"), spin: "here", name: "invented" },
+      gearRatio: { low: 12, high: 7, change: q("60 km/h") },
+      gears: { meshEfficiency: 0.97, spinTorque: q("0.5 N·m") },
+      inverter: { efficiency: 0.98, standby: q("50 W") },
+      ...{ maximumTorque: q("300 N·m"), maximumPower: q("150 kW"), maximumAngularVelocity: q("1600 rad/s") },
+    },
+  ],
+  "roadload.mapDrivetrain": () => [
+    {
+      angularVelocity: { values: [0, 1000], unit: "rad/s" },
+      load: { values: [-50, 100], unit: "kW" },
+      table: {
+        ...{ of: "loss", unit: "kW" },
+        rows: [
+          [1, 2],
+          [3, 4],
+        ],
+      },
+      ...{ outside: "edge", gearRatio: 10, wheelRadius: q("0.3 m"), contains: ["motor"], name: "invented" },
+    },
+  ],
+  "roadload.twoAxleDrivetrain": () => [
+    {
+      ...{ front: { ...drivetrain }, rear: { ...drivetrain }, frontShare: { driving: 0.4, braking: 0.6 } },
+      ...{ disconnect: { axle: "front", upTo: q("20 kW") }, name: "invented" },
+    },
+  ],
+  "roadload.limitRegeneration": () => [
+    {
+      ...{ drivetrain: { ...drivetrain }, drivenAxleShare: 0.7, wheelPower: q("60 kW"), chargePower: q("50 kW") },
+      adhesion: { ...axles, axle: "front", friction: 0.8, mass: q("2500 kg") },
+      fade: { full: q("10 km/h"), none: q("3 km/h") },
+    },
+  ],
+  "roadload.driveUntilEmpty": () => [{ cycle: hills, ...drivenWith, floor: 0.1, speedTolerance: q("2 km/h") }],
+  "roadload.batteryEnergies": () => [
+    {
+      vehicles: { constant: vehicle(), linear: vehicle(), quadratic: vehicle(), inertiaMass: vehicle() },
+      ...{ cycle: udds, drivetrain: { ...drivetrain, form: "own" }, accessories: q("300 W") },
+    },
+  ],
+  "roadload.rangeCurve": () => [
+    {
+      ...{
+        speeds: [q("60 km/h"), q("120 km/h")],
+        usableEnergy: q("90 kWh"),
+        grade: 0.01,
+        climate: { power: q("1 kW") },
+      },
+      ...{ load: { ...load }, drivetrain: { ...drivetrain }, accessories: q("300 W") },
+    },
+  ],
+  "roadload.route": () => [
+    {
+      ...{ name: "invented", acceleration: q("1 m/s²"), deceleration: q("1.5 m/s²"), stopDuration: q("20 s") },
+      segments: [{ length: q("2 km"), speed: q("50 km/h"), grade: 0.01, stops: 2 }],
+    },
+  ],
+  "roadload.sprint": () => [{ ...sprinting, power: q("150 kW"), force: q("8 kN"), peak: { ...peak } }],
+  "roadload.sprintPower": () => [{ ...sprinting, force: q("8 kN"), time: q("12 s") }],
+  "roadload.topSpeed": () => [{ load: { ...load }, power: q("150 kW"), limiter: q("180 km/h"), grade: 0.01 }],
+  "roadload.gradeability": () => [
+    {
+      ...{ load: { ...load }, power: q("150 kW"), force: q("8 kN"), speed: q("30 km/h") },
+      towed: { mass: q("1 t"), rollingResistanceCoefficient: 0.01, addedDragArea: q("1 m²") },
+    },
   ],
   "roadload.wheelEnergy": () => [udds, { ...roadLoadNumbers(load) }],
   "roadload.wheelEnergies": () => [

@@ -20,19 +20,44 @@ export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycl
 export { cycles } from "./cycle/cycles.js";
 export { hwfet } from "./cycle/hwfet.js";
 export type { TimeUnit } from "./cycle/read-table.js";
+export { defaultRouteAcceleration, type RouteOptions, type RouteSegment, route } from "./cycle/route.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
 export type { SpeedUnit } from "./cycle/speed-unit.js";
 export { udds } from "./cycle/udds.js";
 export { us06 } from "./cycle/us06.js";
 export { wltc3b } from "./cycle/wltc3b.js";
 // drivetrain
+export { type AxleLoadInputs, frontAxleLoad, rearAxleLoad } from "./drivetrain/axle-load.js";
+export {
+  type ChainDrivetrain,
+  type ChainDrivetrainOptions,
+  type ChainPart,
+  chainDrivetrain,
+} from "./drivetrain/chain-drivetrain.js";
 export type { Drivetrain } from "./drivetrain/drivetrain.js";
 export {
   type EfficiencyDrivetrain,
   type EfficiencyDrivetrainOptions,
   efficiencyDrivetrain,
 } from "./drivetrain/efficiency-drivetrain.js";
+export {
+  type BrakingAdhesion,
+  type LimitRegenerationOptions,
+  limitRegeneration,
+} from "./drivetrain/limit-regeneration.js";
+export { type GearRatio, type LossDrivetrainOptions, lossDrivetrain } from "./drivetrain/loss-drivetrain.js";
+export { type MapAxis, type MapDrivetrainOptions, mapDrivetrain } from "./drivetrain/map-drivetrain.js";
+export {
+  inductionMotor100kW,
+  type MotorLossCoefficients,
+  type MotorLossInputs,
+  motorLoss,
+  type ScaleMotorOptions,
+  scaleMotor,
+  smallBrushedMotor,
+} from "./drivetrain/motor-loss.js";
 export { overallEfficiencyPrior } from "./drivetrain/overall-efficiency.js";
+export { type TwoAxleDrivetrainOptions, twoAxleDrivetrain } from "./drivetrain/two-axle-drivetrain.js";
 export {
   type TypicalDrivetrain,
   type TypicalDrivetrainOptions,
@@ -40,6 +65,8 @@ export {
 } from "./drivetrain/typical-drivetrain.js";
 export { typicalDrivetrainFit } from "./drivetrain/typical-drivetrain-fit.js";
 // energy
+export type { Battery, BatteryState } from "./energy/battery.js";
+export { type BatteryEnergiesOptions, batteryEnergies } from "./energy/battery-energies.js";
 export {
   type AccessoryEnergyInputs,
   accessoryEnergy,
@@ -54,6 +81,7 @@ export {
   batteryPowerDriving,
   batteryPowerOfModel,
 } from "./energy/battery-energy.js";
+export { type BatteryEnergyOfPartsInputs, batteryEnergyOfParts } from "./energy/battery-energy-of-parts.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,
@@ -66,7 +94,14 @@ export {
   wallEnergy,
   wallPower,
 } from "./energy/consumption.js";
-export { type DriveCycleOptions, type DriveResult, driveCycle } from "./energy/drive-cycle.js";
+export { driveCycle } from "./energy/drive-cycle.js";
+export type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./energy/drive-result.js";
+export {
+  type DriveUntilEmptyOptions,
+  defaultSpeedTolerance,
+  driveUntilEmpty,
+  type EmptyResult,
+} from "./energy/drive-until-empty.js";
 export type { Ledger, LedgerCause, LedgerEntry, PowerLedger, PowerLedgerEntry } from "./energy/ledger.js";
 export {
   type DrivingEnergyInputs,
@@ -82,7 +117,9 @@ export {
   rangeFromConsumption,
   rangeOn,
 } from "./energy/range.js";
+export { type RangeCurve, type RangeCurveOptions, type RangeCurveRow, rangeCurve } from "./energy/range-curve.js";
 export type { BatteryBoundary } from "./energy/scope.js";
+export type { DriveSeries } from "./energy/series.js";
 export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
 export {
   type VehicleArrays,
@@ -93,7 +130,18 @@ export {
 } from "./energy/wheel-energy.js";
 export type { Fraction } from "./fraction.js";
 // performance
+export {
+  type GradeabilityOptions,
+  type GradeabilityResult,
+  gradeability,
+  type Towed,
+} from "./performance/gradeability.js";
+export { type SprintOptions, type SprintResult, sprint } from "./performance/sprint.js";
 export { type SprintMeanPowerInputs, sprintMeanPower } from "./performance/sprint-mean-power.js";
+export { type SprintPowerOptions, type SprintPowerResult, sprintPower } from "./performance/sprint-power.js";
+export type { ThrustLimit, ThrustOptions, Traction } from "./performance/thrust.js";
+export { type TopSpeedOptions, type TopSpeedResult, topSpeed } from "./performance/top-speed.js";
+export { type TractionLimitInputs, tractionLimitFront, tractionLimitRear } from "./performance/traction-limit.js";
 // procedure
 export {
   type CombinedConsumptionInputs,

@@ -60,6 +60,8 @@ export interface Cycle {
   readonly time: readonly number[];
   /** Speed of every row, in m/s. */
   readonly speed: readonly number[];
+  /** Grade of the road from the row before to every row, rise over run; the first is not read. A level road when there is none. */
+  readonly grade?: readonly number[];
   /** Distance, by linear speed between the rows. */
   readonly distance: Quantity<Length>;
   /** Time from the first row to the last. */

@@ -19,6 +19,8 @@ export interface CycleDefinition {
   readonly notes?: readonly string[];
   /** Unit that distances and speeds are shown in. */
   readonly unit: SpeedUnit;
+  /** Grade of the road from the row before to every row. */
+  readonly grade?: readonly number[];
   readonly phases?: readonly { readonly name: string; readonly from: number; readonly to: number }[];
   /** Called once, when the table is first needed: a cycle that is not used costs nothing. */
   readonly table: () => CycleTable;
@@ -35,7 +37,7 @@ interface Computed extends CycleTable {
 
 /** Builds a cycle whose numbers are computed once, when first asked for. @internal */
 export function makeCycle(definition: CycleDefinition): Cycle {
-  const { name, source, notes = [] } = definition;
+  const { name, source, notes = [], grade } = definition;
   let known: Computed | undefined;
   const computed = (): Computed => {
     known ??= compute(definition);
@@ -45,6 +47,7 @@ export function makeCycle(definition: CycleDefinition): Cycle {
     name,
     source: Object.freeze({ ...source }),
     notes: Object.freeze([...notes]),
+    ...(grade === undefined ? {} : { grade: Object.freeze([...grade]) }),
     get time() {
       return computed().time;
     },
@@ -74,8 +77,8 @@ export function makeCycle(definition: CycleDefinition): Cycle {
   return cycle;
 }
 
-function compute({ unit, table, phases = [] }: CycleDefinition): Computed {
-  const { time, speed, pieces = cutIntoPieces(time, speed) } = table();
+function compute({ unit, table, grade, phases = [] }: CycleDefinition): Computed {
+  const { time, speed, pieces = cutIntoPieces(time, speed, grade) } = table();
   const { total } = pieces;
   const speedQuantity = (value: number) => quantity(value, "m/s").to(unit);
   const lengthQuantity = (value: number) => quantity(value, "m").to(unit === "mph" ? "mi" : "km");

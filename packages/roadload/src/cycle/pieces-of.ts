@@ -1,4 +1,4 @@
-import { InputError, isQuantity } from "@tarewatt/units";
+import { InputError, isQuantity, readNumber } from "@tarewatt/units";
 import type { Cycle } from "./cycle.js";
 import { cutIntoPieces, type Pieces } from "./pieces.js";
 import { readTable } from "./read-table.js";
@@ -19,15 +19,26 @@ export function piecesOf(cycle: Cycle): Pieces {
 
 /** A cycle of another copy of this package, or a changed copy of one: cut again from its table, which is checked. */
 function cutAgain(cycle: Cycle): Pieces {
-  const { name, time, speed, distance, duration } = (cycle ?? {}) as Partial<Cycle>;
+  const { name, time, speed, grade, distance, duration } = (cycle ?? {}) as Partial<Cycle>;
   if (typeof name !== "string" || !isQuantity(distance) || !isQuantity(duration)) {
     throw new InputError("WRONG_CHOICE", "cycle must be a cycle, such as wltc3b, or made by speedTrace", {
       name: "cycle",
     });
   }
   const read = readTable({ time, speed, timeUnit: "s", speedUnit: "m/s" });
-  const pieces = cutIntoPieces(read.time, read.speed);
+  const pieces = cutIntoPieces(read.time, read.speed, grade === undefined ? undefined : readGrades(grade, read.time));
   // Only what cannot change any more is worth remembering.
-  if ([cycle, time, speed].every(Object.isFrozen)) kept.set(cycle, () => pieces);
+  if ([cycle, time, speed, grade ?? time].every(Object.isFrozen)) kept.set(cycle, () => pieces);
   return pieces;
+}
+
+function readGrades(grade: readonly number[], time: readonly number[]): readonly number[] {
+  if (!Array.isArray(grade) || grade.length !== time.length) {
+    throw new InputError("INCONSISTENT", "cycle.grade must have one number for every row of the cycle", {
+      expected: time.length,
+    });
+  }
+  return grade.map((value: unknown, row) =>
+    readNumber(`cycle.grade[${row}]`, value, { unit: "1", atLeast: -1, atMost: 1 }),
+  );
 }

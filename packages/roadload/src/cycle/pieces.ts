@@ -12,10 +12,26 @@ export const MAX_ROWS = 1_000_000;
 export interface Pieces {
   /** Number of pieces. */
   readonly count: number;
+  /** Time at the start of every piece, in s; what no piece covers is standstill. */
+  readonly start: readonly number[];
   /** Duration of every piece, in s. */
   readonly duration: readonly number[];
+  /** Speed at the start of every piece, in m/s. */
+  readonly from: readonly number[];
+  /** Speed at the end of every piece, in m/s. */
+  readonly to: readonly number[];
+  /** Grade of the road, rise over run, of every piece; undefined on a level road. */
+  readonly grade: readonly number[] | undefined;
   /** Four numbers a piece: see `CycleSegments`. */
   readonly integrals: readonly number[];
+  /** Largest speed, in m/s. */
+  readonly maximumSpeed: number;
+  /**
+   * Four numbers a piece, by rising acceleration: acceleration in m/s², speed at the start and at the end in m/s, duration
+   * in s. The wheel force can change its sign only in pieces that decelerate about as the vehicle would by itself: the
+   * kernels find them here. Sorted when first asked for.
+   */
+  readonly byAcceleration: readonly number[];
   /** Time at rest, in s. */
   readonly standstill: number;
   /** Sums over the pieces. */
@@ -26,15 +42,20 @@ export interface Pieces {
  * Cuts a table into pieces of at most 1 s and integrates each exactly. Pieces at rest need no force, so they are only
  * counted as time.
  *
- * Why 1 s: whether a piece drives or brakes is decided for the piece as a whole. In a longer one the wheel force could
- * change its sign unseen. It can within a second too: for a hundred cars of 1000 to 3500 kg on the 1 Hz tables here, against
- * fiftieths of a second, that moves the driving energy by up to 2.2e-5 and the braking energy by up to 1.9e-4 (both on US06;
- * 1.5e-5 and 1e-4 on WLTC, 7e-6 and 3e-5 on UDDS), and mostly by less than a millionth. The net stays exact.
+ * Why 1 s: where the wheel force changes its sign within a piece, the piece is split there exactly, so the length would not
+ * matter for energies at the wheels. Models of drivetrains and batteries are asked at two moments a piece, however, and
+ * these must be close enough together.
+ *
+ * @param grade - rise over run from the row before to each row; level when left out
  * @internal
  */
-export function cutIntoPieces(time: readonly number[], speed: readonly number[]): Pieces {
+export function cutIntoPieces(time: readonly number[], speed: readonly number[], grade?: readonly number[]): Pieces {
   assertNotTooLong(time);
+  const start: number[] = [];
   const duration: number[] = [];
+  const from: number[] = [];
+  const to: number[] = [];
+  const grades: number[] = [];
   const integrals: number[] = [];
   const total = { distance: 0, speedSquared: 0, speedCubed: 0 };
   let standstill = 0;
@@ -54,7 +75,11 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[])
       const distance = (dt * (a + b)) / 2;
       const speedSquared = (dt * (a * a + a * b + b * b)) / 3;
       const speedCubed = (dt * (a + b) * (a * a + b * b)) / 4;
+      start.push((time[row - 1] as number) + dt * part);
       duration.push(dt);
+      from.push(a);
+      to.push(b);
+      if (grade !== undefined) grades.push(grade[row] as number);
       integrals.push(distance, speedSquared, speedCubed, ((b - a) * (b + a)) / 2);
       total.distance += distance;
       total.speedSquared += speedSquared;
@@ -64,20 +89,44 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[])
   // The kernel takes two pieces a step. A −0 is no small integer, so that engines keep a list of doubles in any case.
   do integrals.push(-0, -0, -0, -0);
   while (integrals.length % 8 !== 0);
-  const start = speed[0] as number;
-  const end = speed.at(-1) as number;
+  const first = speed[0] as number;
+  const last = speed.at(-1) as number;
+  let sorted: readonly number[] | undefined;
   return Object.freeze({
     count: duration.length,
+    start,
     duration,
+    from,
+    to,
+    grade: grade === undefined ? undefined : grades,
     integrals,
+    maximumSpeed: speed.reduce((a, b) => Math.max(a, b)),
+    get byAcceleration() {
+      sorted ??= sortByAcceleration(from, to, duration);
+      return sorted;
+    },
     standstill,
     total: Object.freeze({
       ...total,
       // From the ends, not summed: a cycle from rest to rest gives exactly zero.
-      kineticChange: ((end - start) * (end + start)) / 2,
+      kineticChange: ((last - first) * (last + first)) / 2,
       duration: (time.at(-1) as number) - (time[0] as number),
     }),
   });
+}
+
+function sortByAcceleration(
+  from: readonly number[],
+  to: readonly number[],
+  duration: readonly number[],
+): readonly number[] {
+  const acceleration = Float64Array.from(from, (v, i) => ((to[i] as number) - v) / (duration[i] as number));
+  const order = Uint32Array.from(from, (_, i) => i);
+  order.sort((i, j) => (acceleration[i] as number) - (acceleration[j] as number));
+  const sorted: number[] = [];
+  for (const i of order)
+    sorted.push(acceleration[i] as number, from[i] as number, to[i] as number, duration[i] as number);
+  return sorted;
 }
 
 function assertNotTooLong(time: readonly number[]): void {

@@ -3,7 +3,7 @@ import type { Loss } from "../resistance/loss.js";
 /**
  * What stands between the wheels and the battery: battery power for a wheel power at a speed, in plain SI numbers.
  *
- * Any model that has this shape can be driven: a constant efficiency, a loss model, your own map.
+ * Any model that has this shape can be driven: a constant efficiency, a chain of parts, a loss model, a map, your own.
  */
 export interface Drivetrain {
   /** What the model is, in words. */
@@ -24,4 +24,17 @@ export interface Drivetrain {
    * @param speed - speed in m/s
    */
   frictionBrakePower(wheelPower: number, speed: number): number;
+  /**
+   * Largest power that it can give to the wheels, in W, not negative; no limit when left out. A vehicle that would need more
+   * falls behind its cycle, and the result says by how much.
+   * @param speed - speed in m/s
+   */
+  maximumWheelPower?(speed: number): number;
+  /**
+   * Whether the model knows this point; outside a map, for example, it is an extrapolation, and results say for how long.
+   * Everywhere when left out.
+   * @param wheelPower - power at the wheels in W: positive drives the vehicle, negative brakes it
+   * @param speed - speed in m/s
+   */
+  covers?(wheelPower: number, speed: number): boolean;
 }

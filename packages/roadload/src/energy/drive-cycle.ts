@@ -1,108 +1,30 @@
-import {
-  type Energy,
-  type EnergyPerDistance,
-  InputError,
-  type Length,
-  type Power,
-  type Quantity,
-  quantity,
-  type Step,
-  type Time,
-  type Working,
-} from "@tarewatt/units";
+import { type Energy, InputError, type Quantity, quantity } from "@tarewatt/units";
 import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
-import type { Drivetrain } from "../drivetrain/drivetrain.js";
-import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
-import type { Fraction } from "../fraction.js";
-import { dragArea } from "../resistance/drag-area.js";
-import { effectiveMass } from "../resistance/effective-mass.js";
-import { gradeResistance } from "../resistance/grade-resistance.js";
-import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
-import type { RoadLoad, SplitNumbers } from "../resistance/road-load.js";
-import { rollingResistance } from "../resistance/rolling-resistance.js";
-import { accessoryEnergy, batteryEnergy, batteryEnergyOfModel } from "./battery-energy.js";
-import { consumptionAtBattery, consumptionAtWall, wallEnergy } from "./consumption.js";
-import { energyLedger, type Ledger, type LedgerNumbers, roadEntries } from "./ledger.js";
-import { drivingEnergy, netWheelEnergy } from "./net-wheel-energy.js";
-import { type BatteryBoundary, batteryBoundaryOf, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
+import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
+import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
+import { type DriveSums, explainDrive } from "./drive-working.js";
+import { energyLedger, type LedgerNumbers, roadEntries } from "./ledger.js";
+import type { Simulation } from "./run.js";
+import { readScope, type Scope, warningsOf } from "./scope.js";
+import { newSeries } from "./series.js";
+import { simulate } from "./simulate.js";
 import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
-
-/** Options of {@link driveCycle}. */
-export interface DriveCycleOptions {
-  /** Speed over time. */
-  readonly cycle: Cycle;
-  /** Resistance of the vehicle. */
-  readonly load: RoadLoad;
-  /** What stands between wheels and battery. */
-  readonly drivetrain: Drivetrain;
-  /** Power of the accessories, drawn all the time; say so when it is `q("0 W")`. */
-  readonly accessories: Quantity<Power>;
-  /** Constant grade of the road, rise over run, positive uphill; level when left out. */
-  readonly grade?: Fraction | undefined;
-  /**
-   * Battery energy per wall energy; without it nothing is said at the wall. Its scope is the wall to the energy drawn from
-   * the battery, charger and battery while charging: 0.89 was measured (26 cars at 11 kW, a touring club, 2025; 7 % in the
-   * charger, 4 % in the battery and its conditioning). With a drivetrain that contains `"battery"` give the charger's alone,
-   * about 0.93: the result warns.
-   */
-  readonly chargingEfficiency?: Fraction | undefined;
-}
-
-/** Energy of a cycle and where it went. Made by {@link driveCycle}. */
-export interface DriveResult {
-  /** What was driven, in words. */
-  readonly procedure: string;
-  /** Distance of the cycle. */
-  readonly distance: Quantity<Length>;
-  /** Duration of the cycle. */
-  readonly duration: Quantity<Time>;
-  /** Where the energy at the battery is counted: see {@link BatteryBoundary}. */
-  readonly batteryBoundary: BatteryBoundary;
-  /** Energies of the whole cycle. */
-  readonly energy: {
-    /** At the wheels. */
-    readonly atWheel: {
-      /** What the wheels must be given; not negative. */
-      readonly driving: Quantity<Energy>;
-      /** What the wheels give back while the vehicle is braked; not positive. */
-      readonly braking: Quantity<Energy>;
-    };
-    /** Drawn from the battery less what was given back. */
-    readonly atBattery: Quantity<Energy>;
-    /** At the wall; only with a charging efficiency. */
-    readonly atWall?: Quantity<Energy>;
-  };
-  /** Energies per distance. */
-  readonly consumption: {
-    /** Driving energy at the wheels per distance. */
-    readonly atWheel: Quantity<EnergyPerDistance>;
-    /** At the battery. */
-    readonly atBattery: Quantity<EnergyPerDistance>;
-    /** At the wall; only with a charging efficiency. */
-    readonly atWall?: Quantity<EnergyPerDistance>;
-  };
-  /** Where the energy went. */
-  readonly ledger: Ledger;
-  /** What a reader should doubt; empty when there is nothing. */
-  readonly warnings: readonly string[];
-  /** How the numbers came about. */
-  working(): Step[];
-}
 
 /**
  * Drives a cycle once, as tabled, and says what energy it took, at the wheels, the battery and the wall, and where it went.
  *
- * Speed is linear between the rows of the cycle, so the terms of the road load, and the net energy at the wheels, are exact.
- * The split into driving and braking is made piece by piece (at most 1 s), each as a whole: on the 1 Hz tables here it moves
- * the driving energy by less than 3e-5 of it, and the braking energy by less than 2e-4. A drivetrain that is not of
- * constant efficiency is asked once a piece, at the piece's mean power and mean speed.
+ * Speed is linear between the rows of the cycle, so energies at the wheels, driving and braking apart, are exact. A drivetrain
+ * that is not of constant efficiency, and a battery, are asked at two moments of every piece (at most 1 s; the two points of
+ * Gauss). With a drivetrain or a battery that limits the power, the vehicle may fall behind the cycle: `following` and a
+ * warning say by how much. It tries to be at the speed of the cycle again, and does not make up for lost distance.
  *
- * @param options - cycle, road load, drivetrain, accessories, grade, charging
+ * @param options - cycle, road load, drivetrain, accessories, climate, battery, grade, charging
  * @returns energies, consumptions, the ledger
- * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_VALID_HERE` when the cycle never moves,
- *   `NOT_A_NUMBER` when the drivetrain gives no finite power, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what
+ * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_VALID_HERE` when the cycle never moves or the vehicle
+ *   cannot, `INCONSISTENT` when the cycle has grades and one is given, `NOT_A_NUMBER` when drivetrain or battery give none, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what
  *   `readOptions` throws
  * @example
  * const load = roadLoad({
@@ -115,160 +37,193 @@ export interface DriveResult {
  * run.consumption.atBattery.in("kWh/100 km"); // 15.00...
  */
 export function driveCycle(options: DriveCycleOptions): DriveResult {
-  const { scope } = readScope("driveCycle", options, {}, ["cycle"]);
-  const { load, numbers, drivetrain, accessories, grade, chargingEfficiency } = scope;
+  const { scope } = readScope("driveCycle", options, {}, ["cycle", "series?", "battery?"]);
   const { cycle } = options;
   const pieces = piecesOf(cycle);
-  const { total } = pieces;
-  if (total.distance === 0) {
+  if (pieces.total.distance === 0) {
     throw new InputError("NOT_VALID_HERE", `${cycle.name} never moves: there is no consumption per distance`, {
       cycle: cycle.name,
     });
   }
-  const wheel = wheelEnergy(cycle, { ...numbers, constant: numbers.constant + numbers.gradeForce });
-  const through = isEfficiencyDrivetrain(drivetrain)
-    ? throughEfficiencies(wheel, drivetrain)
-    : throughModel(pieces, numbers, drivetrain);
-  const forAccessories = accessories * total.duration;
-  const atBattery = through.battery + forAccessories;
+  if (pieces.grade !== undefined && options.grade !== undefined) {
+    throw new InputError("INCONSISTENT", `${cycle.name} has grades of its own: leave out the grade`, {});
+  }
+  return driveResult(scope, pieces, cycle, readSeries(options.series));
+}
+
+function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: boolean): DriveResult {
+  const { load, drivetrain, battery, grade, chargingEfficiency } = scope;
+  const { total } = pieces;
+  const begin = cycle.time[0] as number;
+  const simple = isPlainModel(drivetrain) && battery === undefined && pieces.grade === undefined && !wantsSeries;
+  const series = wantsSeries ? newSeries(pieces, begin, battery !== undefined) : undefined;
+  const run = simple ? undefined : simulateScope(scope, pieces, begin, series);
+  const sums = run === undefined ? sumsAsTabled(scope, pieces, cycle) : sumsOf(scope, run, pieces);
+  if (!(sums.distance > 0)) {
+    throw new InputError("NOT_VALID_HERE", `the vehicle cannot move on ${cycle.name}: it has too little power`, {});
+  }
+  const atBattery = sums.drivetrain + sums.accessories + sums.climate + sums.batteryLoss;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
-    ...roadEntries(load, {
-      constant: numbers.constant * total.distance,
-      linear: numbers.linear * total.speedSquared,
-      quadratic: numbers.quadratic * total.speedCubed,
-    }),
-    ["grade", numbers.gradeForce * total.distance],
-    ["change of kinetic energy", numbers.inertiaMass * total.kineticChange],
-    ["friction brakes", through.brakes],
-    ["drivetrain loss", through.loss],
-    ["accessories", forAccessories],
+    ...roadEntries(load, sums),
+    ["grade", sums.grade],
+    ["change of kinetic energy", sums.kinetic],
+    ["friction brakes", sums.brakes],
+    ["drivetrain loss", sums.loss],
+    ["accessories", sums.accessories],
+    ...(scope.climate === undefined ? [] : ([["climate", sums.climate]] as const)),
+    ...(battery === undefined ? [] : ([["battery loss", sums.batteryLoss]] as const)),
     ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
   ];
-  const perDistance = (energy: number) => quantity(energy / 3.6 / total.distance, "Wh/km");
+  const perDistance = (energy: number) => quantity(energy / 3.6 / sums.distance, "Wh/km");
+  const following = run === undefined ? undefined : followingOf(scope, run, total);
   return Object.freeze({
     procedure: `${cycle.name}, driven once as tabled, no label adjustment${gradeText(grade)}`,
-    distance: cycle.distance,
+    distance: sums.followed ? cycle.distance : quantity(sums.distance, "m").to(cycle.distance.unit as "km"),
     duration: cycle.duration,
-    batteryBoundary: batteryBoundaryOf(drivetrain),
+    batteryBoundary: scope.batteryBoundary,
     energy: Object.freeze({
-      atWheel: Object.freeze({ driving: kilowattHours(wheel.driving), braking: kilowattHours(wheel.braking) }),
+      atWheel: Object.freeze({ driving: kilowattHours(sums.driving), braking: kilowattHours(sums.braking) }),
       atBattery: kilowattHours(atBattery),
       ...(atWall === undefined ? {} : { atWall: kilowattHours(atWall) }),
     }),
     consumption: Object.freeze({
-      atWheel: perDistance(wheel.driving),
+      atWheel: perDistance(sums.driving),
       atBattery: perDistance(atBattery),
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
+    ...(following === undefined ? {} : { following }),
+    ...(battery === undefined || run === undefined ? {} : { battery: batteryRun(sums, run) }),
+    ...(series === undefined ? {} : { series: Object.freeze(series) }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
-    warnings: warningsOf(scope, atBattery, `on ${cycle.name}`),
-    working: () => explain(scope, total, wheel, through),
+    warnings: Object.freeze([
+      ...warningsOf(scope, atBattery, `on ${cycle.name}`, pieces.maximumSpeed),
+      ...(run === undefined ? [] : runWarnings(run, following, cycle.name)),
+    ]),
+    working: () => explainDrive(scope, total, sums),
   });
 }
 
-/** What becomes of the energy at the wheels, in J. */
-interface Through {
-  /** Energy of the battery, accessories not counted. */
-  readonly battery: number;
-  /** Heat of the friction brakes. */
-  readonly brakes: number;
-  /** What is lost between wheels and battery. */
-  readonly loss: number;
+function simulateScope(
+  { load, numbers, drivetrain, accessories, climate, battery, stateOfCharge }: Scope,
+  pieces: Pieces,
+  begin: number,
+  series: DriveResult["series"],
+): Simulation {
+  const warmUp = climate === undefined ? 0 : climate.power + climate.warmUpEnergy / pieces.total.duration;
+  return simulate({
+    ...{ pieces, begin, numbers, drivetrain, battery, stateOfCharge, series },
+    mass: load.mass.in("kg"),
+    auxiliary: accessories + warmUp,
+  });
 }
 
-function throughEfficiencies(
-  { driving, braking }: WheelEnergy,
-  {
-    efficiency,
-    share,
-    regenerationEfficiency,
-  }: { readonly efficiency: number; readonly share: number; readonly regenerationEfficiency: number },
-): Through {
+/** Where the cycle is driven as it stands, its own integrals give the terms of the road load. */
+function sumsAsTabled(scope: Scope, pieces: Pieces, cycle: Cycle): DriveSums {
+  const { numbers, drivetrain } = scope;
+  const { total } = pieces;
+  const through = isEfficiencyDrivetrain(drivetrain)
+    ? throughEfficiencies(
+        wheelEnergy(cycle, { ...numbers, constant: numbers.constant + numbers.gradeForce }),
+        drivetrain,
+      )
+    : throughModel(driveModel(pieces, cycle.time[0] as number, numbers, drivetrain));
   return {
-    battery: driving / efficiency + share * regenerationEfficiency * braking,
+    ...through,
+    ...{ distance: total.distance, followed: true },
+    constant: numbers.constant * total.distance,
+    linear: numbers.linear * total.speedSquared,
+    quadratic: numbers.quadratic * total.speedCubed,
+    grade: numbers.gradeForce * total.distance,
+    kinetic: numbers.inertiaMass * total.kineticChange,
+    ...auxiliaries(scope, total),
+    batteryLoss: 0,
+  };
+}
+
+function throughEfficiencies({ driving, braking }: WheelEnergy, drivetrain: EfficiencyDrivetrain) {
+  const { efficiency, share, regenerationEfficiency } = drivetrain;
+  return {
+    ...{ driving, braking },
+    drivetrain: driving / efficiency + share * regenerationEfficiency * braking,
     brakes: -braking * (1 - share),
     loss: driving * (1 / efficiency - 1) - braking * share * (1 - regenerationEfficiency),
   };
 }
 
-function throughModel(pieces: Pieces, numbers: SplitNumbers, drivetrain: Drivetrain): Through {
-  const { count, duration, integrals, standstill } = pieces;
-  const constant = numbers.constant + numbers.gradeForce;
-  const atRest = finitePower(drivetrain, drivetrain.batteryPower(0, 0), 0, 0);
-  let battery = atRest * standstill;
-  let loss = battery;
-  let brakes = 0;
-  for (let i = 0; i < count; i++) {
-    const seconds = duration[i] as number;
-    const distance = integrals[4 * i] as number;
-    const energy =
-      constant * distance +
-      numbers.linear * (integrals[4 * i + 1] as number) +
-      numbers.quadratic * (integrals[4 * i + 2] as number) +
-      numbers.inertiaMass * (integrals[4 * i + 3] as number);
-    const power = energy / seconds;
-    const speed = distance / seconds;
-    const drawn = seconds * finitePower(drivetrain, drivetrain.batteryPower(power, speed), power, speed);
-    const braked = seconds * finitePower(drivetrain, drivetrain.frictionBrakePower(power, speed), power, speed);
-    battery += drawn;
-    brakes += braked;
-    loss += drawn - energy - braked;
-  }
-  return { battery, brakes, loss };
+function throughModel(sums: ModelSums) {
+  return { ...sums, loss: sums.drivetrain - sums.driving - sums.braking - sums.brakes };
 }
 
-function explain(
-  { load, numbers, drivetrain, accessories, grade, chargingEfficiency }: Scope,
-  total: CycleTotals,
-  wheel: WheelEnergy,
-  through: Through,
-): Step[] {
-  const working: Working = [];
-  const mass = load.mass.in("kg");
-  if (load.form === "physical") {
-    const airDensity = load.conditions.airDensity.in("kg/m³");
-    const { dragCoefficient, frontalArea, rollingResistanceCoefficient } = load;
-    rollingResistance.of({ mass, rollingResistanceCoefficient, grade }, working);
-    if (dragCoefficient !== undefined && frontalArea !== undefined) {
-      dragArea.of({ dragCoefficient, frontalArea: frontalArea.in("m²") }, working);
-    }
-    quadraticCoefficient.of({ airDensity, dragArea: load.dragArea.in("m²") }, working);
-  }
-  if (grade !== 0) gradeResistance.of({ mass, grade }, working);
-  const inertiaMass = effectiveMass.of({ mass, rotatingMassFraction: load.rotatingMassFraction }, working);
-  const net = netWheelEnergy.of(
-    {
-      ...numbers,
-      inertiaMass,
-      distance: total.distance,
-      speedSquaredIntegral: total.speedSquared,
-      speedCubedIntegral: total.speedCubed,
-      kineticChange: total.kineticChange,
-    },
-    working,
-  );
-  const driving = drivingEnergy.of({ net, braking: wheel.braking }, working);
-  const forAccessories = accessoryEnergy.of({ power: accessories, duration: total.duration }, working);
-  const battery = isEfficiencyDrivetrain(drivetrain)
-    ? batteryEnergy.of(
-        {
-          driving,
-          braking: wheel.braking,
-          efficiency: drivetrain.efficiency,
-          share: drivetrain.share,
-          regenerationEfficiency: drivetrain.regenerationEfficiency,
-          accessories: forAccessories,
-        },
-        working,
-      )
-    : batteryEnergyOfModel.of({ drivetrain: through.battery, accessories: forAccessories }, working);
-  consumptionAtBattery.of({ energy: battery, distance: total.distance }, working);
-  if (chargingEfficiency !== undefined) {
-    const energy = wallEnergy.of({ battery, chargingEfficiency }, working);
-    consumptionAtWall.of({ energy, distance: total.distance }, working);
-  }
-  return working;
+function sumsOf(scope: Scope, run: Simulation, { total, from, grade }: Pieces): DriveSums {
+  const { numbers } = scope;
+  const first = from[0] as number;
+  return {
+    ...{ driving: run.driving, braking: run.braking, distance: run.distance, grade: run.grade },
+    followed: grade === undefined && run.behind === 0,
+    constant: run.constant,
+    linear: numbers.linear * run.speedSquared,
+    quadratic: numbers.quadratic * run.speedCubed,
+    kinetic: (numbers.inertiaMass * (run.speed - first) * (run.speed + first)) / 2,
+    drivetrain: run.drivetrain,
+    brakes: run.brakes,
+    loss: throughModel(run).loss,
+    ...auxiliaries(scope, total),
+    batteryLoss: run.batteryLoss,
+  };
+}
+
+function auxiliaries({ accessories, climate }: Scope, { duration }: CycleTotals) {
+  return {
+    accessories: accessories * duration,
+    climate: climate === undefined ? 0 : climate.power * duration + climate.warmUpEnergy,
+  };
+}
+
+function followingOf({ battery, drivetrain }: Scope, run: Simulation, total: CycleTotals): Following | undefined {
+  if (battery === undefined && drivetrain.maximumWheelPower === undefined) return undefined;
+  return Object.freeze({
+    kept: run.behind === 0,
+    speedShortfall: quantity(run.speedShortfall, "m/s").to("km/h"),
+    powerShortfall: quantity(run.powerShortfall / 1000, "kW"),
+    distanceLost: quantity(run.behind === 0 ? 0 : Math.max(0, total.distance - run.distance), "m"),
+    behind: quantity(run.behind, "s"),
+  });
+}
+
+function batteryRun(sums: DriveSums, run: Simulation): BatteryRun {
+  return Object.freeze({
+    stateOfCharge: run.stateOfCharge,
+    lowestStateOfCharge: run.lowestStateOfCharge,
+    atTerminals: kilowattHours(sums.drivetrain + sums.accessories + sums.climate),
+    loss: kilowattHours(run.batteryLoss),
+    refused: kilowattHours(run.refusedCharge),
+  });
+}
+
+function runWarnings(run: Simulation, following: Following | undefined, name: string): string[] {
+  const { uncovered, lowestStateOfCharge } = run;
+  return [
+    ...(following === undefined || following.kept
+      ? []
+      : [
+          `the vehicle cannot follow ${name}: for ${following.behind} it is slower, by ${following.speedShortfall} at most, ` +
+            `lacks up to ${following.powerShortfall} at the wheels and loses ${following.distanceLost}`,
+        ]),
+    ...(uncovered > 0
+      ? [
+          `for ${Number(uncovered.toPrecision(3))} s of ${name} the drivetrain is outside of what its model covers: its edge was taken`,
+        ]
+      : []),
+    ...(lowestStateOfCharge < 0
+      ? [`the battery is empty before ${name} ends: its state of charge falls below zero`]
+      : []),
+  ];
+}
+
+function readSeries(given: unknown): boolean {
+  if (given === undefined || typeof given === "boolean") return given === true;
+  throw new InputError("WRONG_CHOICE", "series must be true or false", { name: "series" });
 }
 
 function kilowattHours(joules: number): Quantity<Energy> {

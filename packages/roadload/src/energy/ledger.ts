@@ -13,6 +13,8 @@ export type LedgerCause =
   | "friction brakes"
   | "drivetrain loss"
   | "accessories"
+  | "climate"
+  | "battery loss"
   | "charging loss";
 
 /** One line of a {@link Ledger}. */

@@ -1,8 +1,10 @@
 import { describeGiven, InputError, type NumberRule, type NumbersRead, readOptions } from "@tarewatt/units";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
 import type { Fraction } from "../fraction.js";
-import { assertLosses, type Loss, losses } from "../resistance/loss.js";
+import { type Loss, losses } from "../resistance/loss.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
+import { type Battery, type BatteryState, readBattery, readClimate } from "./battery.js";
 
 /** What takes part in a calculation, with the losses that each part holds. @internal */
 export interface Scope {
@@ -15,6 +17,12 @@ export interface Scope {
   /** Rise over run. */
   readonly grade: number;
   readonly chargingEfficiency: number | undefined;
+  /** In W and J; undefined when none was given. */
+  readonly climate: { readonly power: number; readonly warmUpEnergy: number } | undefined;
+  readonly battery: Battery | undefined;
+  /** At the start; 1 without a battery. */
+  readonly stateOfCharge: number;
+  readonly batteryBoundary: BatteryBoundary;
 }
 
 /**
@@ -22,7 +30,7 @@ export interface Scope {
  *
  * - `"terminals"`: at the battery's direct current terminals. The drivetrain does not contain the battery's own loss, and
  *   nothing else counts it: what the cells give is more by that loss, a few per cent as a rule (common practice, no source);
- * - `"cells"`: at the cells, when the drivetrain contains `"battery"`;
+ * - `"cells"`: at the cells, when the drivetrain contains `"battery"` or a battery was given;
  * - `"wall"`: at the wall, when the drivetrain contains `"charging"`.
  */
 export type BatteryBoundary = "terminals" | "cells" | "wall";
@@ -32,6 +40,8 @@ interface ScopeOptions {
   readonly load: RoadLoad;
   readonly drivetrain: Drivetrain;
   readonly grade?: Fraction | undefined;
+  readonly climate?: unknown;
+  readonly battery?: BatteryState | undefined;
 }
 
 /** Reads what cycles and steady speeds are both asked with, and what one of them takes beside it. @internal */
@@ -41,14 +51,20 @@ export function readScope<const Rules extends Readonly<Record<string, NumberRule
   rules: Rules,
   others: readonly string[] = [],
 ): { readonly scope: Scope; readonly read: NumbersRead<Rules> } {
-  const names = ["load", "drivetrain", "grade?", ...others];
+  const names = ["load", "drivetrain", "grade?", "climate?", ...others];
   const read = readOptions(where, options, { ...shared, ...rules }, names) as NumbersRead<typeof shared & Rules>;
   const { load, drivetrain } = options;
   const { accessories, chargingEfficiency } = read as NumbersRead<typeof shared>;
   assertDrivetrain(drivetrain);
   const grade = readGrade(options.grade);
   const numbers = splitNumbers(load, grade);
-  const scope = { load, numbers, drivetrain, accessories, grade, chargingEfficiency };
+  const { model: battery, stateOfCharge } =
+    options.battery === undefined ? { model: undefined, stateOfCharge: 1 } : readBattery(options.battery);
+  const scope: Scope = {
+    ...{ load, numbers, drivetrain, accessories, grade, chargingEfficiency, battery, stateOfCharge },
+    climate: options.climate === undefined ? undefined : readClimate(options.climate),
+    batteryBoundary: batteryBoundaryOf(drivetrain, battery),
+  };
   assertNotCountedTwice(scope);
   return { scope, read };
 }
@@ -59,7 +75,7 @@ const shared = {
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
 /** Refuses a loss that two parts hold. */
-function assertNotCountedTwice({ load, drivetrain, accessories, chargingEfficiency }: Scope): void {
+function assertNotCountedTwice({ load, drivetrain, accessories, chargingEfficiency, battery }: Scope): void {
   const contains = (loss: Loss): boolean => drivetrain.contains.includes(loss);
   for (const loss of load.holds) {
     if (contains(loss)) {
@@ -68,6 +84,12 @@ function assertNotCountedTwice({ load, drivetrain, accessories, chargingEfficien
   }
   if (contains("accessories") && accessories > 0) {
     refuse("accessories", "the drivetrain and the accessory power", 'give accessories: q("0 W")');
+  }
+  if (contains("battery") && battery !== undefined) {
+    refuse("battery", "the drivetrain and the battery", "leave 'battery' out of the drivetrain, or give no battery");
+  }
+  if (contains("charging") && battery !== undefined) {
+    refuse("charging", "the drivetrain, whose energy is one at the wall, and the battery", "give no battery");
   }
   if (contains("charging") && chargingEfficiency !== undefined) {
     refuse("charging", "the drivetrain and the charging efficiency", "leave out chargingEfficiency");
@@ -91,48 +113,47 @@ function lossesNotCounted({ load, drivetrain, accessories }: Scope): Loss[] {
  * About 0.93 for the charger alone: 7 % AC/DC loss measured on 26 cars at 11 kW by a touring club, 2025.
  */
 const BATTERY_TWICE =
-  "the drivetrain contains the battery's loss, which a charging efficiency from the wall to what the battery gives holds " +
-  "too: give one of the charger alone (about 0.93), or leave 'battery' out of the drivetrain";
+  "the battery's loss is counted, by the drivetrain or a battery model, and a charging efficiency from the wall to what the battery gives holds " +
+  "it, too: give one of the charger alone (about 0.93), or leave the battery's loss out";
 
 /**
  * What a reader of a result should doubt: what its parts say themselves, losses that nobody counts or two parts may hold, a
  * battery that gains.
  * @param atBattery - energy or power at the battery, negative when it gains
  * @param driven - what was driven, in words such as "on UDDS"
+ * @param maximumSpeed - largest speed that was driven, in m/s
  * @internal
  */
-export function warningsOf(scope: Scope, atBattery: number, driven: string): readonly string[] {
-  const { load, drivetrain, chargingEfficiency } = scope;
+export function warningsOf(scope: Scope, atBattery: number, driven: string, maximumSpeed: number): readonly string[] {
+  const { load, drivetrain, chargingEfficiency, battery, numbers } = scope;
   const missing = lossesNotCounted(scope);
   return Object.freeze([
     ...load.warnings,
     ...(drivetrain.warnings ?? []),
+    ...(battery?.warnings ?? []),
+    ...(resistsEverywhere(numbers, maximumSpeed) ? [] : [PUSHES]),
     ...(missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`]),
-    ...(chargingEfficiency !== undefined && drivetrain.contains.includes("battery") ? [BATTERY_TWICE] : []),
+    ...(chargingEfficiency !== undefined && scope.batteryBoundary === "cells" ? [BATTERY_TWICE] : []),
     ...(atBattery >= 0
       ? []
       : [`the battery gains energy ${driven}: at the wall this stands for what the next charge saves`]),
   ]);
 }
 
-/** @internal */
-export function batteryBoundaryOf({ contains }: Drivetrain): BatteryBoundary {
-  if (contains.includes("charging")) return "wall";
-  return contains.includes("battery") ? "cells" : "terminals";
+const PUSHES =
+  "the road load is negative at some speed that is driven: still air on a level road does not push, so check its coefficients";
+
+/** Whether A + B·v + C·v² is nowhere negative up to a speed. */
+function resistsEverywhere({ constant, linear, quadratic }: SplitNumbers, maximumSpeed: number): boolean {
+  const at = (v: number): number => constant + v * (linear + v * quadratic);
+  const lowest = -linear / (2 * quadratic);
+  const inside = lowest > 0 && lowest < maximumSpeed;
+  return at(0) >= 0 && at(maximumSpeed) >= 0 && (!inside || at(lowest) >= 0);
 }
 
-function assertDrivetrain(drivetrain: unknown): void {
-  const { name, batteryPower, frictionBrakePower, contains, warnings } = (drivetrain ?? {}) as Partial<Drivetrain>;
-  const powers = typeof batteryPower === "function" && typeof frictionBrakePower === "function";
-  const lists = Array.isArray(contains) && (warnings === undefined || Array.isArray(warnings));
-  if (!powers || !lists || typeof name !== "string") {
-    throw new InputError(
-      "WRONG_CHOICE",
-      "drivetrain must be a drivetrain: made by efficiencyDrivetrain, or an object with name, contains, batteryPower and frictionBrakePower",
-      { name: "drivetrain" },
-    );
-  }
-  assertLosses("drivetrain.contains", contains);
+function batteryBoundaryOf({ contains }: Drivetrain, battery: Battery | undefined): BatteryBoundary {
+  if (contains.includes("charging")) return "wall";
+  return contains.includes("battery") || battery !== undefined ? "cells" : "terminals";
 }
 
 /** A power that the caller's model gave, checked. @internal */

@@ -1,5 +1,6 @@
 import {
   type EnergyPerDistance,
+  InputError,
   type Power,
   type Quantity,
   quantity,
@@ -15,7 +16,7 @@ import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from ".
 import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
-import { type BatteryBoundary, batteryBoundaryOf, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
+import { type BatteryBoundary, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
 
 /** Options of {@link steadySpeed}. */
 export interface SteadySpeedOptions {
@@ -27,6 +28,8 @@ export interface SteadySpeedOptions {
   readonly drivetrain: Drivetrain;
   /** Power of the accessories; say so when it is `q("0 W")`. */
   readonly accessories: Quantity<Power>;
+  /** Heating and cooling; none when left out. A warm-up energy is no power, and is not counted here. */
+  readonly climate?: { readonly power: Quantity<Power> } | undefined;
   /** Grade of the road, rise over run, positive uphill; level when left out. */
   readonly grade?: Fraction | undefined;
   /**
@@ -78,6 +81,7 @@ export interface SteadyResult {
  * @param options - speed, road load, drivetrain, accessories, grade, charging
  * @returns powers, consumptions, the ledger
  * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_A_NUMBER` when the drivetrain gives no finite power,
+ *   `NOT_VALID_HERE` when the drivetrain's power does not reach,
  *   `OUT_OF_RANGE`, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what `readOptions` throws
  * @example
  * const load = roadLoad({
@@ -93,6 +97,7 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   const { scope, read } = readScope("steadySpeed", options, rules);
   const { speed } = read;
   const { load, numbers, drivetrain, accessories, grade, chargingEfficiency } = scope;
+  const climate = scope.climate?.power ?? 0;
   const terms = {
     constant: numbers.constant * speed,
     linear: numbers.linear * speed ** 2,
@@ -100,9 +105,10 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   };
   const climbing = numbers.gradeForce * speed;
   const atWheel = terms.constant + terms.linear + terms.quadratic + climbing;
+  assertReachable(drivetrain, atWheel, speed);
   const drawn = finitePower(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
   const brakes = finitePower(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
-  const atBattery = drawn + accessories;
+  const atBattery = drawn + accessories + climate;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
     ...roadEntries(load, terms),
@@ -110,13 +116,14 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
     ["friction brakes", brakes],
     ["drivetrain loss", drawn - atWheel - brakes],
     ["accessories", accessories],
+    ...(scope.climate === undefined ? [] : ([["climate", climate]] as const)),
     ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
   ];
   const perDistance = (power: number) => quantity(power / speed / 3.6, "Wh/km");
   return Object.freeze({
     procedure: `steady ${options.speed}${gradeText(grade)}`,
     speed: options.speed,
-    batteryBoundary: batteryBoundaryOf(drivetrain),
+    batteryBoundary: scope.batteryBoundary,
     power: Object.freeze({
       atWheel: quantity(atWheel, "W"),
       atBattery: quantity(atBattery, "W"),
@@ -128,19 +135,31 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
     ledger: powerLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
-    warnings: warningsOf(scope, atBattery, `at a steady ${options.speed}`),
+    warnings: warningsOf(scope, atBattery, `at a steady ${options.speed}`, speed),
     working: () => [...load.at(options.speed, { grade }).working(), ...explain(scope, speed, atWheel, drawn)],
   });
 }
 
+/** A speed that nobody can hold has no consumption. */
+function assertReachable(drivetrain: Drivetrain, wheelPower: number, speed: number): void {
+  const most = drivetrain.maximumWheelPower?.(speed) ?? Number.POSITIVE_INFINITY;
+  if (!(wheelPower > most * (1 + 1e-12))) return;
+  throw new InputError(
+    "NOT_VALID_HERE",
+    `the vehicle cannot hold this speed: it takes ${Number((wheelPower / 1000).toPrecision(4))} kW at the wheels, and the ` +
+      `drivetrain gives ${Number((most / 1000).toPrecision(4))} kW at ${Number(speed.toPrecision(4))} m/s`,
+    { wheelPower, most, speed },
+  );
+}
+
 function explain(
-  { drivetrain, accessories, chargingEfficiency }: Scope,
+  { drivetrain, accessories, climate, chargingEfficiency }: Scope,
   speed: number,
   wheelPower: number,
   drawn: number,
 ): Step[] {
   const working: Working = [];
-  const battery = batteryPowerStep(drivetrain, accessories, wheelPower, drawn, working);
+  const battery = batteryPowerStep(drivetrain, accessories + (climate?.power ?? 0), wheelPower, drawn, working);
   steadyConsumptionAtBattery.of({ power: battery, speed }, working);
   if (chargingEfficiency !== undefined) {
     const power = wallPower.of({ battery, chargingEfficiency }, working);

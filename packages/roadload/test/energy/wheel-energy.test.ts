@@ -6,30 +6,48 @@ import {
   cycles,
   type RoadLoadNumbers,
   roadLoadNumbers,
+  speedTrace,
   udds,
   wheelEnergies,
   wheelEnergy,
 } from "../../src/index.js";
 import { between, close, codeOf, grades, loads, traces } from "../support.js";
 
-/** The same by its definition: piece by piece, from the table, without the integrals of the cycle. */
-function byDefinition({ time, speed }: Cycle, load: RoadLoadNumbers): { driving: number; braking: number } {
+/**
+ * The same by its definition, from the table: where the force changes its sign is found by trying and halving, not by solving
+ * for it, and the integrals of the cycle are not used.
+ */
+function byDefinition({ time, speed }: Cycle, load: RoadLoadNumbers, tries = 64): { driving: number; braking: number } {
   let driving = 0;
   let braking = 0;
   for (let row = 1; row < time.length; row++) {
     const seconds = (time[row] as number) - (time[row - 1] as number);
-    const parts = Math.ceil(seconds);
     const [from, to] = [speed[row - 1] as number, speed[row] as number];
     const acceleration = (to - from) / seconds;
-    for (let part = 0; part < parts; part++) {
-      const dt = seconds / parts;
-      const v0 = from + acceleration * dt * part;
+    const speedAt = (t: number) => from + acceleration * t;
+    const force = (t: number) => {
+      const v = speedAt(t);
+      return load.constant + load.linear * v + load.quadratic * v * v + load.inertiaMass * acceleration;
+    };
+    const power = (t: number) => force(t) * speedAt(t);
+    const cuts = [0];
+    for (let i = 0; i < tries; i++) {
+      let [a, b] = [(seconds * i) / tries, (seconds * (i + 1)) / tries];
+      const sign = Math.sign(force(a));
+      if (sign * force(b) < 0) {
+        for (let halving = 0; halving < 60; halving++) {
+          const middle = (a + b) / 2;
+          if (sign * force(middle) > 0) a = middle;
+          else b = middle;
+        }
+        cuts.push(a);
+      }
+    }
+    cuts.push(seconds);
+    for (let i = 1; i < cuts.length; i++) {
+      const [a, b] = [cuts[i - 1] as number, cuts[i] as number];
       // Power is a cubic in time, which Simpson's rule integrates exactly.
-      const power = (t: number) => {
-        const v = v0 + acceleration * t;
-        return (load.constant + load.linear * v + load.quadratic * v * v + load.inertiaMass * acceleration) * v;
-      };
-      const energy = (dt / 6) * (power(0) + 4 * power(dt / 2) + power(dt));
+      const energy = ((b - a) / 6) * (power(a) + 4 * power((a + b) / 2) + power(b));
       if (energy > 0) driving += energy;
       else braking += energy;
     }
@@ -55,6 +73,31 @@ describe("energy at the wheels", () => {
       expect(close(wheelEnergy(cycle, numbers).driving, wanted.driving, undefined, 1e-11)).toBe(true);
       expect(close(wheelEnergy(cycle, numbers).braking, wanted.braking, undefined, 1e-11)).toBe(true);
     }
+  });
+
+  it("splits a piece wherever the force changes its sign, twice too, whatever the signs of the coefficients", () => {
+    const any = fc.record({
+      constant: between(-2000, 2000),
+      linear: between(-100, 100),
+      quadratic: between(-3, 3),
+      inertiaMass: between(0, 5000),
+    });
+    fc.assert(
+      fc.property(traces, any, (cycle, load) => {
+        const { driving, braking } = wheelEnergy(cycle, load);
+        const wanted = byDefinition(cycle, load, 512);
+        const scale = wanted.driving - wanted.braking + load.inertiaMass * 2500;
+        expect(close(driving, wanted.driving, scale, 1e-9)).toBe(true);
+        expect(close(braking, wanted.braking, scale, 1e-9)).toBe(true);
+      }),
+    );
+    // 75 − 20·v + v² is negative between its roots, so a second from 0 to 20 m/s drives, brakes and drives.
+    const trace = speedTrace({ name: "through", time: [0, 1], speed: [0, 20], speedUnit: "m/s" });
+    const twice = { constant: 75, linear: -20, quadratic: 1, inertiaMass: 0 };
+    // Roots at 5 and 15 m/s; ∫F·v dv/20: of F·v = 75v − 20v² + v³.
+    const at = (v: number) => (37.5 * v * v - (20 / 3) * v ** 3 + v ** 4 / 4) / 20;
+    expect(wheelEnergy(trace, twice).braking).toBeCloseTo(at(15) - at(5), 9);
+    expect(wheelEnergy(trace, twice).driving).toBeCloseTo(at(5) + at(20) - at(15), 9);
   });
 
   it("has one sign each, and sums to the superposition A·d + B·∫v² + C·∫v³ + m·Δ(v²/2)", () => {

@@ -1,0 +1,88 @@
+import { describeGiven, InputError, readNumber, readOptions } from "@tarewatt/units";
+import type { Fraction } from "../fraction.js";
+
+/**
+ * A battery as a cycle meets it, in plain SI numbers; temperature and age are fixed when the object is made.
+ *
+ * Any object that has this shape can be driven with.
+ */
+export interface Battery {
+  /** What the model is, in words. */
+  readonly name: string;
+  /** What a reader should doubt; results carry it on. Nothing when left out. */
+  readonly warnings?: readonly string[] | undefined;
+  /**
+   * Heat in the battery, in W; never negative.
+   * @param terminalPower - power at the terminals in W, positive while it discharges
+   * @param stateOfCharge - 0 to 1
+   */
+  lossPower(terminalPower: number, stateOfCharge: number): number;
+  /**
+   * Change of the state of charge, in 1/s; negative while it discharges.
+   * @param terminalPower - power at the terminals in W, positive while it discharges
+   * @param stateOfCharge - 0 to 1
+   */
+  stateOfChargeRate(terminalPower: number, stateOfCharge: number): number;
+  /**
+   * Largest power at the terminals while it discharges, in W; never negative.
+   * @param stateOfCharge - 0 to 1
+   */
+  maximumDischargePower(stateOfCharge: number): number;
+  /**
+   * Largest power at the terminals while it is charged, in W; never negative.
+   * @param stateOfCharge - 0 to 1
+   */
+  maximumChargePower(stateOfCharge: number): number;
+}
+
+/** A battery and how full it is at the start. */
+export interface BatteryState {
+  /** The battery. */
+  readonly model: Battery;
+  /** State of charge at the start, 0 to 1. */
+  readonly stateOfCharge: Fraction;
+}
+
+/** @internal */
+export function readBattery(given: BatteryState): { readonly model: Battery; readonly stateOfCharge: number } {
+  const { stateOfCharge } = readOptions("battery", given, { stateOfCharge: { unit: "1", atLeast: 0, atMost: 1 } }, [
+    "model",
+  ]);
+  const model = (given.model ?? {}) as Partial<Battery>;
+  const { lossPower, stateOfChargeRate, maximumDischargePower, maximumChargePower, warnings } = model;
+  const functions = [lossPower, stateOfChargeRate, maximumDischargePower, maximumChargePower];
+  const lists = warnings === undefined || Array.isArray(warnings);
+  if (functions.some((each) => typeof each !== "function") || !lists || typeof model.name !== "string") {
+    throw new InputError(
+      "WRONG_CHOICE",
+      "battery.model must be a battery: an object with name, lossPower, stateOfChargeRate, maximumDischargePower and maximumChargePower",
+      { name: "battery.model" },
+    );
+  }
+  return { model: given.model, stateOfCharge };
+}
+
+/** A number that the caller's battery gave, checked; infinite limits are limits, too. @internal */
+export function batteryNumber(battery: Battery, what: string, value: number, stateOfCharge: number): number {
+  if (typeof value === "number" && !Number.isNaN(value)) return value;
+  throw new InputError(
+    "NOT_A_NUMBER",
+    `the battery '${battery.name}' must give a number for its ${what}: got ${describeGiven(value)} at a state of charge of ${stateOfCharge}`,
+    { what, stateOfCharge },
+  );
+}
+
+/** Climate power and energy in W and J. @internal */
+export function readClimate(given: unknown): { readonly power: number; readonly warmUpEnergy: number } {
+  if (given === undefined) return { power: 0, warmUpEnergy: 0 };
+  if (typeof given !== "object" || given === null) {
+    throw new InputError("NOT_AN_OBJECT", `climate must be an object with a power: got ${describeGiven(given)}`, {});
+  }
+  // Only two parts are read: what a climate model says beside them may come along.
+  const { power, warmUpEnergy } = given as { readonly power?: unknown; readonly warmUpEnergy?: unknown };
+  return {
+    power: readNumber("climate.power", power, { unit: "W", atLeast: 0 }),
+    warmUpEnergy:
+      warmUpEnergy === undefined ? 0 : readNumber("climate.warmUpEnergy", warmUpEnergy, { unit: "J", atLeast: 0 }),
+  };
+}

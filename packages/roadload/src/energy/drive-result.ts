@@ -1,0 +1,121 @@
+import type { Energy, EnergyPerDistance, Length, Power, Quantity, Speed, Step, Time } from "@tarewatt/units";
+import type { Cycle } from "../cycle/cycle.js";
+import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import type { Fraction } from "../fraction.js";
+import type { RoadLoad } from "../resistance/road-load.js";
+import type { BatteryState } from "./battery.js";
+import type { Ledger } from "./ledger.js";
+import type { BatteryBoundary } from "./scope.js";
+import type { DriveSeries } from "./series.js";
+
+/** Options of {@link driveCycle}. */
+export interface DriveCycleOptions {
+  /** Speed over time. */
+  readonly cycle: Cycle;
+  /** Resistance of the vehicle. */
+  readonly load: RoadLoad;
+  /** What stands between wheels and battery. */
+  readonly drivetrain: Drivetrain;
+  /** Power of the accessories, drawn all the time; say so when it is `q("0 W")`. */
+  readonly accessories: Quantity<Power>;
+  /** Heating and cooling of cabin and battery; none when left out. What else the object holds is not read. */
+  readonly climate?:
+    | {
+        /** Power drawn all the time. */
+        readonly power: Quantity<Power>;
+        /** Energy to warm up or cool down, once: it is spread over the cycle. */
+        readonly warmUpEnergy?: Quantity<Energy> | undefined;
+      }
+    | undefined;
+  /**
+   * The battery and how full it is at the start. Its loss is then counted, energy at the battery is that of the cells, and
+   * its power limits hold: the vehicle falls behind, or its friction brakes take over.
+   */
+  readonly battery?: BatteryState | undefined;
+  /** `true` for what happened step by step. */
+  readonly series?: boolean | undefined;
+  /** Constant grade of the road, rise over run, positive uphill; level, or that of the cycle, when left out. */
+  readonly grade?: Fraction | undefined;
+  /**
+   * Battery energy per wall energy; without it nothing is said at the wall. Its scope is the wall to the energy drawn from
+   * the battery, charger and battery while charging: 0.89 was measured (26 cars at 11 kW, a touring club, 2025; 7 % in the
+   * charger, 4 % in the battery and its conditioning). With a drivetrain that contains `"battery"` give the charger's alone,
+   * about 0.93: the result warns.
+   */
+  readonly chargingEfficiency?: Fraction | undefined;
+}
+
+/** How a vehicle whose power is limited followed a cycle. */
+export interface Following {
+  /** Whether it was at the speed of the cycle after every step. */
+  readonly kept: boolean;
+  /** Largest lack of speed. */
+  readonly speedShortfall: Quantity<Speed>;
+  /** Largest lack of power at the wheels. */
+  readonly powerShortfall: Quantity<Power>;
+  /** How far it was behind at the end. */
+  readonly distanceLost: Quantity<Length>;
+  /** How long it was slower than the cycle. */
+  readonly behind: Quantity<Time>;
+}
+
+/** How a battery fared over a cycle. */
+export interface BatteryRun {
+  /** State of charge at the end. */
+  readonly stateOfCharge: number;
+  /** Lowest state of charge on the way. */
+  readonly lowestStateOfCharge: number;
+  /** Energy given at the terminals, less what was taken. */
+  readonly atTerminals: Quantity<Energy>;
+  /** Heat in the battery. */
+  readonly loss: Quantity<Energy>;
+  /** Braking energy at the wheels that the battery could not be charged with; the friction brakes took it. */
+  readonly refused: Quantity<Energy>;
+}
+
+/** Energy of a cycle and where it went. Made by {@link driveCycle}. */
+export interface DriveResult {
+  /** What was driven, in words. */
+  readonly procedure: string;
+  /** Distance driven: that of the cycle, less what a vehicle that cannot follow falls behind. */
+  readonly distance: Quantity<Length>;
+  /** Duration of the cycle. */
+  readonly duration: Quantity<Time>;
+  /** Where the energy at the battery is counted: see {@link BatteryBoundary}. */
+  readonly batteryBoundary: BatteryBoundary;
+  /** Energies of the whole cycle. */
+  readonly energy: {
+    /** At the wheels. */
+    readonly atWheel: {
+      /** What the wheels must be given; not negative. */
+      readonly driving: Quantity<Energy>;
+      /** What the wheels give back while the vehicle is braked; not positive. */
+      readonly braking: Quantity<Energy>;
+    };
+    /** Drawn from the battery less what was given back. */
+    readonly atBattery: Quantity<Energy>;
+    /** At the wall; only with a charging efficiency. */
+    readonly atWall?: Quantity<Energy>;
+  };
+  /** Energies per distance. */
+  readonly consumption: {
+    /** Driving energy at the wheels per distance. */
+    readonly atWheel: Quantity<EnergyPerDistance>;
+    /** At the battery. */
+    readonly atBattery: Quantity<EnergyPerDistance>;
+    /** At the wall; only with a charging efficiency. */
+    readonly atWall?: Quantity<EnergyPerDistance>;
+  };
+  /** How well the vehicle followed the cycle; only when something limits its power. */
+  readonly following?: Following;
+  /** How the battery fared; only with a battery. */
+  readonly battery?: BatteryRun;
+  /** What happened, step by step; only when asked for. */
+  readonly series?: DriveSeries;
+  /** Where the energy went. */
+  readonly ledger: Ledger;
+  /** What a reader should doubt; empty when there is nothing. */
+  readonly warnings: readonly string[];
+  /** How the numbers came about. */
+  working(): Step[];
+}

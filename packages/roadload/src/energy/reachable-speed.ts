@@ -1,0 +1,53 @@
+import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import { askBattery, type Run } from "./run.js";
+import { finitePower } from "./scope.js";
+
+/** Bisection to rounding of a speed. */
+const HALVINGS = 45;
+
+/** Speed at the end of a step: that of the cycle, or what the limits allow. Notes what is missing. @internal */
+export function reachableSpeed(run: Run, first: number, wanted: number, seconds: number, constant: number): number {
+  askBattery(run);
+  let reached = wanted;
+  if (!canDrive(run, first, wanted, seconds, constant)) {
+    let low = 0;
+    let high = wanted;
+    for (let i = 0; i < HALVINGS; i++) {
+      const middle = (low + high) / 2;
+      if (canDrive(run, first, middle, seconds, constant)) low = middle;
+      else high = middle;
+    }
+    reached = low;
+    const lack =
+      meanPower(run, first, wanted, seconds, constant) - Math.max(0, meanPower(run, first, low, seconds, constant));
+    run.powerShortfall = Math.max(run.powerShortfall, lack);
+  }
+  if (wanted - reached > 1e-6) {
+    run.behind += seconds;
+    run.speedShortfall = Math.max(run.speedShortfall, wanted - reached);
+  }
+  return reached;
+}
+
+/** Power at the wheels at the mean speed of a step, in W. */
+function meanPower(run: Run, first: number, last: number, seconds: number, constant: number): number {
+  const v = (first + last) / 2;
+  return v * (constant + (run.inertiaMass * (last - first)) / seconds + v * (run.linear + run.quadratic * v));
+}
+
+function canDrive(run: Run, first: number, last: number, seconds: number, constant: number): boolean {
+  const power = meanPower(run, first, last, seconds, constant);
+  if (power <= 0) return true;
+  const { model } = run;
+  const speed = (first + last) / 2;
+  const most = model.maximumWheelPower?.(speed);
+  // Rounding must not stop a vehicle that drives exactly at its limit.
+  if (most !== undefined && power > finitePowerOrLimit(model, most, speed) * (1 + 1e-12)) return false;
+  if (run.mostDischarge === Number.POSITIVE_INFINITY) return true;
+  const drawn = finitePower(model, model.batteryPower(power, speed), power, speed);
+  return drawn + run.auxiliary <= run.mostDischarge * (1 + 1e-12);
+}
+
+function finitePowerOrLimit(model: Drivetrain, most: number, speed: number): number {
+  return most === Number.POSITIVE_INFINITY ? most : finitePower(model, most, 0, speed);
+}
