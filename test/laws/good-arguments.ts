@@ -7,6 +7,7 @@ import {
   efficiencyDrivetrain,
   roadLoad,
   roadLoadNumbers,
+  simulateCoastDown,
   udds,
 } from "@tarewatt/roadload";
 import { type Energy, type Mass, type Quantity, q, relation, type Speed } from "@tarewatt/units";
@@ -41,6 +42,25 @@ const drivetrainOptions = {
 };
 const drivetrain = efficiencyDrivetrain(drivetrainOptions);
 const driven = { load, drivetrain, accessories: q("300 W"), grade: 0.01, chargingEfficiency: 0.9 };
+const coastDownOptions = () => {
+  const ends = { from: q("100 km/h"), to: q("20 km/h"), step: q("10 s") };
+  const log = simulateCoastDown({ load, ...ends });
+  const run = { time: [...log.time], speed: [...log.speed], grade: 0.001 };
+  const air = { temperature: q("15 °C"), pressure: q("99 kPa"), relativeHumidity: 0.5 };
+  return {
+    runs: [
+      { direction: "out", ...run, headWind: q("1 m/s") },
+      { direction: "back", ...run, airSpeed: [...log.speed], air: { ...air } },
+    ],
+    ...{ speedUnit: "m/s", timeUnit: "s", testMass: q("2000 kg"), rotatingMassFraction: 0.03, air, terms: "A, B, C" },
+    ...{
+      referenceDensity: q("1.2 kg/m³"),
+      referenceTemperature: q("20 °C"),
+      temperatureRule: "gtr15",
+      outliers: "keep",
+    },
+  };
+};
 const vehicle = () => new Float64Array([1, 2]);
 
 const tableOptions = {
@@ -194,6 +214,10 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     { constant: vehicle(), linear: vehicle(), quadratic: vehicle(), inertiaMass: vehicle() },
     { driving: vehicle(), braking: vehicle() },
   ],
+  "roadload.simulateCoastDown": () => [
+    { load, from: q("100 km/h"), to: q("20 km/h"), step: q("1 s"), headWind: q("1 m/s"), grade: 0.001 },
+  ],
+  "roadload.coastDown": () => [coastDownOptions()],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

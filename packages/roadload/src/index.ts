@@ -104,6 +104,25 @@ export {
   coastDownLosses,
   type InertiaBasis,
 } from "./resistance/certified-road-load.js";
+// coast-down analysis
+export { type CoastDownOptions, coastDown } from "./resistance/coast-down/coast-down.js";
+export { type CoastDownDragAreaInputs, coastDownDragArea } from "./resistance/coast-down/coast-down-drag-area.js";
+export type { CoastDownResidual, CoastDownResult } from "./resistance/coast-down/coast-down-result.js";
+export {
+  type CorrectedConstantInputs,
+  type CorrectedLinearInputs,
+  type CorrectedQuadraticInputs,
+  correctedConstant,
+  correctedLinear,
+  correctedQuadratic,
+} from "./resistance/coast-down/gtr-correction.js";
+export type { CoastDownRun } from "./resistance/coast-down/read-runs.js";
+export {
+  type SimulateCoastDownOptions,
+  type SimulatedCoastDown,
+  simulateCoastDown,
+} from "./resistance/coast-down/simulate-coast-down.js";
+export { type SpinForceInputs, spinForce } from "./resistance/coast-down/spin-force.js";
 export { type CoastDownForceInputs, coastDownForce } from "./resistance/coast-down-force.js";
 export { type ToPhysicalOptions, toCertified, toPhysical } from "./resistance/conversion.js";
 export {
@@ -153,4 +172,11 @@ export {
   tyreForce,
   tyreForceAtTemperature,
 } from "./resistance/tyre-force.js";
+export {
+  type TyreTemperatureFactorInputs,
+  type TyreTemperatureRule,
+  type TyreTemperatureRuleName,
+  tyreTemperatureFactor,
+  tyreTemperatureRules,
+} from "./resistance/tyre-temperature.js";
 export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";
