@@ -218,6 +218,14 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     { load, from: q("100 km/h"), to: q("20 km/h"), step: q("1 s"), headWind: q("1 m/s"), grade: 0.001 },
   ],
   "roadload.coastDown": () => [coastDownOptions()],
+  "roadload.moveRoadLoad": () => [
+    certifiedRoadLoad({ ...certifiedOptions, conditions: { testMass: q("2500 kg") } }),
+    {
+      ...{ mass: q("2600 kg"), airDensity: q("1.3 kg/m³"), temperature: q("5 °C"), temperatureRule: "c1" },
+      ...{ fromAirDensity: q("1.189 kg/m³"), fromTemperature: q("20 °C") },
+    },
+  ],
+  "roadload.roadLoadBridge": () => [{ from: { ...load }, to: { ...load }, speed: q("90 km/h") }],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

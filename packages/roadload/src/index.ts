@@ -139,6 +139,21 @@ export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-
 export { standardGravity } from "./resistance/gravity.js";
 export { type InertiaForceInputs, inertiaForce } from "./resistance/inertia-force.js";
 export { type Loss, losses } from "./resistance/loss.js";
+// road loads at other conditions
+export {
+  type CoefficientForDensityInputs,
+  type CoefficientForMassInputs,
+  type CoefficientForTemperatureInputs,
+  coefficientForDensity,
+  coefficientForMass,
+  coefficientForTemperature,
+} from "./resistance/move-coefficients.js";
+export {
+  type MovedRoadLoad,
+  type MoveRoadLoadOptions,
+  moveRoadLoad,
+  type RoadLoadChange,
+} from "./resistance/moved-road-load.js";
 export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
 export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
 export {
@@ -156,6 +171,12 @@ export {
   type RoadOptions,
   roadLoadNumbers,
 } from "./resistance/road-load.js";
+export {
+  type RoadLoadBridge,
+  type RoadLoadBridgeOptions,
+  type RoadLoadBridgeStep,
+  roadLoadBridge,
+} from "./resistance/road-load-bridge.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
 export {
