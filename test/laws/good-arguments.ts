@@ -5,6 +5,7 @@ import {
   certifiedRoadLoad,
   driveCycle,
   efficiencyDrivetrain,
+  radialTyres,
   roadLoad,
   roadLoadNumbers,
   simulateCoastDown,
@@ -226,6 +227,34 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     },
   ],
   "roadload.roadLoadBridge": () => [{ from: { ...load }, to: { ...load }, speed: q("90 km/h") }],
+  "roadload.tyres": () => [{ name: "invented", coefficients: [0.008, 1e-5, 1e-6], source: { ...source } }],
+  "roadload.fitTyres": () => [
+    { name: "invented", coefficientAt: (v: number) => 0.008 + 1e-7 * v ** 2.5, upToSpeed: 40, source: { ...source } },
+  ],
+  "roadload.tyresAtPressure": () => [{ pressure: q("2.5 bar") }],
+  "roadload.tyresOfReport": () => [
+    {
+      ...{ name: "invented", count: 4, pressure: q("250 kPa"), load: q("19 kN"), pressureExponent: -0.4 },
+      ...{ loadExponent: 0.9, constant: 0.15, linear: 1e-4, quadratic: 1e-6 },
+    },
+  ],
+  "roadload.tyreCoefficientAt": () => [{ ...radialTyres() }, q("90 km/h")],
+  "roadload.tyreClass": () => [{ letter: "B", category: "C1", regulation: "EU 2020/740" }],
+  "roadload.roadLoadOnTyres": () => [
+    {
+      ...{ mass: q("2 t"), dragArea: q("0.7 m²"), airDensity: q("1.2 kg/m³"), tyres: { ...radialTyres() } },
+      ...{ temperature: q("25 °C"), rotatingMassFraction: 0.03 },
+    },
+  ],
+  "roadload.withAddOns": () => [
+    { ...load },
+    [
+      {
+        ...{ name: "trailer", dragArea: q("1.5 m²"), mass: q("1 t"), rollingResistanceCoefficient: 0.012 },
+        source: "invented",
+      },
+    ],
+  ],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

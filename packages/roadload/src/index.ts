@@ -96,6 +96,8 @@ export {
   combinedFuelEconomy,
   combinedWeights,
 } from "./procedure/combined.js";
+// tyres that change with speed, and what is added to a vehicle
+export { type AddOn, addOnDragAreas, type RoadLoadWithAddOns, withAddOns } from "./resistance/add-ons.js";
 // resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {
@@ -177,6 +179,7 @@ export {
   type RoadLoadBridgeStep,
   roadLoadBridge,
 } from "./resistance/road-load-bridge.js";
+export { type RoadLoadOnTyres, type RoadLoadOnTyresOptions, roadLoadOnTyres } from "./resistance/road-load-on-tyres.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
 export {
@@ -188,11 +191,27 @@ export {
   wheelPower,
 } from "./resistance/total-resistance.js";
 export {
+  type TyreCategory,
+  type TyreClass,
+  type TyreClassOptions,
+  type TyreLabelRegulation,
+  tyreClass,
+} from "./resistance/tyre-classes.js";
+export {
   type TyreForceAtTemperatureInputs,
   type TyreForceInputs,
   tyreForce,
   tyreForceAtTemperature,
 } from "./resistance/tyre-force.js";
+export {
+  radialTyres,
+  type TyresAtPressureOptions,
+  type TyresOfReportOptions,
+  tyreCoefficientAt,
+  tyresAtPressure,
+  tyresOfReport,
+  tyresOnConcrete,
+} from "./resistance/tyre-forms.js";
 export {
   type TyreTemperatureFactorInputs,
   type TyreTemperatureRule,
@@ -200,4 +219,12 @@ export {
   tyreTemperatureFactor,
   tyreTemperatureRules,
 } from "./resistance/tyre-temperature.js";
+export {
+  type FitTyresOptions,
+  fitTyres,
+  type TyreFit,
+  type Tyres,
+  type TyresOptions,
+  tyres,
+} from "./resistance/tyres.js";
 export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";

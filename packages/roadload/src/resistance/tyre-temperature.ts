@@ -44,7 +44,11 @@ const iso = (slope: number, name: string): TyreTemperatureRule =>
  */
 export const tyreTemperatureRules = /* @__PURE__ */ Object.freeze({
   gtr15: /* @__PURE__ */ Object.freeze({
-    ...{ name: "UN GTR No. 15", slope: 8.6e-3, reference: 20, from: 5, to: 35 },
+    name: "UN GTR No. 15",
+    slope: 8.6e-3,
+    reference: 20,
+    from: 5,
+    to: 35,
     source: /* @__PURE__ */ Object.freeze({ document: "UN GTR No. 15", section: "annex 4, 4.5.5", status: "memory" }),
   }),
   c1: /* @__PURE__ */ iso(0.008, "ISO 28580, C1"),

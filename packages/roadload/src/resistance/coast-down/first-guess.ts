@@ -1,4 +1,4 @@
-import { leastSquares } from "./least-squares.js";
+import { leastSquares } from "../least-squares.js";
 import type { PreparedRun } from "./simulate.js";
 
 /** Into how many stretches a run is cut for the guess. */

@@ -1,6 +1,6 @@
+import { dot, type LinearFit, leastSquares } from "../least-squares.js";
 import { firstGuess } from "./first-guess.js";
 import { hampelOutliers } from "./hampel.js";
-import { dot, type LinearFit, leastSquares } from "./least-squares.js";
 import { refuse } from "./refuse.js";
 import { type PreparedRun, type Simulated, simulate } from "./simulate.js";
 import { spreadOf } from "./spread.js";

@@ -121,7 +121,7 @@ export const correctedQuadratic: Relation<
   name: "quadratic coefficient of a coast-down, corrected",
   inputs: {
     quadratic: { symbol: "f_2", unit: "N/(m/s)²", meaning: "quadratic coefficient as measured" },
-    temperature: { ...temperature, unit: "K", atLeast: 253.15, atMost: 323.15 },
+    temperature: { symbol: "T", unit: "K", meaning: "mean temperature of the air", atLeast: 253.15, atMost: 323.15 },
     pressure: { symbol: "p", unit: "kPa", meaning: "mean pressure of the air", atLeast: 50, atMost: 110 },
   },
   result: { symbol: "f_2*", unit: "N/(m/s)²" },

@@ -1,5 +1,5 @@
+import { dot } from "../least-squares.js";
 import type { Block, CoastDownFit, SharedTerm } from "./fit.js";
-import { dot } from "./least-squares.js";
 import { refuse } from "./refuse.js";
 import type { PreparedRun } from "./simulate.js";
 

@@ -10,7 +10,7 @@ import {
   roadLoadNumbers,
   simulateCoastDown,
 } from "../../../src/index.js";
-import { leastSquares } from "../../../src/resistance/coast-down/least-squares.js";
+import { leastSquares } from "../../../src/resistance/least-squares.js";
 import { between, codeOf } from "../../support.js";
 
 const reference = { temperature: q("20 °C"), pressure: q("100 kPa") };
