@@ -255,6 +255,15 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
       },
     ],
   ],
+  "roadload.heatPumpPerformance": () => [{ ambient: q("-7 °C") }],
+  "roadload.cabinClimate": () => [
+    {
+      ...{ ambient: q("-7 °C"), target: q("21 °C"), heater: { low: 1, likely: 1.5, high: 2 }, coolingPerformance: 2 },
+      envelope: { low: q("40 W/K"), likely: q("50 W/K"), high: q("60 W/K") },
+      ...{ freshAir: q("0.06 kg/s"), freshAirShare: 0.5, solarGain: q("100 W"), occupants: 2, fans: q("100 W") },
+      ...{ soak: q("-7 °C"), battery: { mass: q("400 kg"), from: q("-7 °C"), to: q("10 °C"), efficiency: 0.9 } },
+    },
+  ],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

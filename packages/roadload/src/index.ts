@@ -15,6 +15,41 @@ export {
   standardAtmospherePressure,
   standardAtmosphereTemperature,
 } from "./air/standard-atmosphere.js";
+// climate
+export {
+  type BatteryToHeat,
+  type CabinClimate,
+  type CabinClimateOptions,
+  cabinClimate,
+  type Ends,
+} from "./climate/cabin-climate.js";
+export {
+  type CabinEnvelopeHeatInputs,
+  type CabinFreshAirHeatInputs,
+  type CabinGainsInputs,
+  cabinEnvelopeHeat,
+  cabinFreshAirHeat,
+  cabinGains,
+} from "./climate/cabin-heat.js";
+export {
+  type BatteryHeatingEnergyInputs,
+  batteryHeatingEnergy,
+  type CabinWarmUpEnergyInputs,
+  type ClimatePowerInputs,
+  cabinWarmUpEnergy,
+  coolingPower,
+  heatingPower,
+} from "./climate/climate-power.js";
+export { cabinPriors, cellSpecificHeat } from "./climate/climate-priors.js";
+export {
+  coolingPerformancePrior,
+  type HeatPumpPerformanceOptions,
+  type HeatPumpTest,
+  heatPumpPerformance,
+  heatPumpTests,
+  type Performance,
+} from "./climate/heat-pump.js";
+export type { Spread } from "./climate/spread.js";
 // cycle
 export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
 export { cycles } from "./cycle/cycles.js";

@@ -8,7 +8,7 @@ import {
   readOptions,
   type Source,
 } from "@tarewatt/units";
-import { readWords } from "../check/read-words.js";
+import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
@@ -172,7 +172,7 @@ function onPhysical(
   const carried = sum(read.map(({ own, mass: each }) => (own ?? rollingResistanceCoefficient) * each));
   return physicalRoadLoad({
     mass: quantity(total, "kg"),
-    massBasis: [massBasis ?? "vehicle", ...read.map(({ name }) => name)].join(" + "),
+    massBasis: [readWordsIfGiven("massBasis", massBasis) ?? "vehicle", ...read.map(({ name }) => name)].join(" + "),
     dragArea: quantity(load.dragArea.in("m²") + dragArea, "m²"),
     // Each mass on its own tyres: the mean by mass gives the same force.
     rollingResistanceCoefficient: (load.mass.in("kg") * rollingResistanceCoefficient + carried) / total,

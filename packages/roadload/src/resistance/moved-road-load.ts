@@ -82,8 +82,8 @@ export interface MovedRoadLoad {
  *   conditions: { testMass: q("2000 kg"), airDensity: q("1.189 kg/m³"), temperature: q("20 °C") },
  * });
  * const winter = moveRoadLoad(load, { mass: q("2300 kg"), airDensity: q("1.326 kg/m³"), temperature: q("-7 °C") });
- * winter.load.at(q("100 km/h")).total; // 604.0 N
- * winter.changesAt(q("100 km/h")).map(({ force }) => force.format()); // ["22.5 N", "56.5 N", "37.3 N"]
+ * winter.load.at(q("100 km/h")).total; // 604.2 N
+ * winter.changesAt(q("100 km/h")).map(({ force }) => force.format()); // ["22.5 N", "56.4 N", "37.3 N"]
  */
 export function moveRoadLoad(load: RoadLoad, options: MoveRoadLoadOptions): MovedRoadLoad {
   assertRoadLoad(load);

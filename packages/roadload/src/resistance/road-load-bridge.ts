@@ -61,15 +61,16 @@ export function roadLoadBridge(options: RoadLoadBridgeOptions): RoadLoadBridge {
   assertRoadLoad(to);
   const steps =
     from.form === "physical" && to.form === "physical" ? physicalSteps(from, to, speed) : termSteps(from, to, speed);
-  const scale = from.at(options.speed).total.in("N") + to.at(options.speed).total.in("N");
+  const [start, end] = [forceOf(from, speed), forceOf(to, speed)];
+  const scale = Math.abs(start) + Math.abs(end);
   return Object.freeze({
-    from: from.at(options.speed).total,
+    from: quantity(start, "N"),
     steps: Object.freeze(
       steps
         .filter(([, force]) => Math.abs(force) > ROUNDING * scale)
         .map(([cause, force]) => Object.freeze({ cause, force: quantity(force, "N") })),
     ),
-    to: to.at(options.speed).total,
+    to: quantity(end, "N"),
   });
 }
 
@@ -77,6 +78,11 @@ export function roadLoadBridge(options: RoadLoadBridgeOptions): RoadLoadBridge {
 const ROUNDING = 1e-12;
 
 type Steps = (readonly [RoadLoadBridgeStep["cause"], number])[];
+
+function forceOf({ coefficients }: RoadLoad, speed: number): number {
+  const [constant, linear] = [coefficients.constant.in("N"), coefficients.linear.in("N/(m/s)")];
+  return constant + (linear + coefficients.quadratic.in("N/(m/s)²") * speed) * speed;
+}
 
 function physicalSteps(from: PhysicalRoadLoad, to: PhysicalRoadLoad, speed: number): Steps {
   const rolling = (load: PhysicalRoadLoad) => load.coefficients.constant.in("N");

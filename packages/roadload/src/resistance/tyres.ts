@@ -111,7 +111,7 @@ export function fitTyres(options: FitTyresOptions): Tyres {
     });
   }
   const speeds = Float64Array.from({ length: FIT_STEPS + 1 }, (_, i) => (upToSpeed * i) / FIT_STEPS);
-  const wanted = speeds.map((speed) => finite(coefficientAt(speed), speed));
+  const wanted = speeds.map((speed) => asked(coefficientAt, speed));
   const columns = [0, 1, 2].map((power) => speeds.map((speed) => speed ** power));
   const [constant = 0, linear = 0, quadratic = 0] = leastSquares(columns, wanted)?.solution ?? [];
   const three = [constant, linear, quadratic] as const;
@@ -127,7 +127,15 @@ export function fitTyres(options: FitTyresOptions): Tyres {
   });
 }
 
-function finite(given: unknown, speed: number): number {
+function asked(coefficientAt: FitTyresOptions["coefficientAt"], speed: number): number {
+  let given: unknown;
+  try {
+    given = coefficientAt(speed);
+  } catch (reason) {
+    const why = reason instanceof Error ? reason.message : describeGiven(reason);
+    throw new InputError("WRONG_CHOICE", `coefficientAt failed at ${speed} m/s: ${why}`, { speed });
+  }
+
   if (typeof given === "number" && given > 0 && given <= HIGHEST_COEFFICIENT) return given;
   throw new InputError(
     typeof given === "number" && Number.isFinite(given) ? "OUT_OF_RANGE" : "NOT_A_NUMBER",

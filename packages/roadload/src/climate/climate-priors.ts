@@ -1,0 +1,60 @@
+import type { Source } from "@tarewatt/units";
+
+const supplier: Source = /* @__PURE__ */ Object.freeze({
+  document: "engineering article of a supplier of thermal systems",
+  section: "compact car, −15 °C outside, 22 °C inside: 2.0 kW through body and glass, 2.5 kW with exhaust air",
+  status: "seen",
+});
+const assumed: Source = /* @__PURE__ */ Object.freeze({
+  document: "an assumption for smaller and larger cabins: common practice, no source",
+  status: "common practice",
+});
+const association: Source = /* @__PURE__ */ Object.freeze({
+  document: "a German motoring association, 2022, as reported by the press",
+  section: "seven battery-electric cars, −10 to 20 °C: 1.5 to 2.3 kWh, mean 1.81",
+  status: "quoted",
+});
+const people: Source = /* @__PURE__ */ Object.freeze({
+  document: "ASHRAE Handbook, Fundamentals",
+  section: "cooling loads: people seated, very light work, sensible heat",
+  status: "memory",
+});
+
+/** Figures of cabins of passenger cars, where nothing better is known, as plain numbers in the units named. */
+export const cabinPriors = /* @__PURE__ */ Object.freeze({
+  /** Heat flow through body and glass, in W/K. */
+  envelope: /* @__PURE__ */ Object.freeze({ low: 40, likely: 54, high: 75, source: supplier, endsSource: assumed }),
+  /** Air that the fans move, in kg/s, all fresh: the exhaust air of the same car. */
+  freshAir: /* @__PURE__ */ Object.freeze({
+    low: 0.04,
+    likely: 0.067,
+    high: 0.09,
+    source: supplier,
+    endsSource: assumed,
+  }),
+  /** Electric energy that warms a cabin up, in Wh/K: parked, what is lost meanwhile included. */
+  warmUp: /* @__PURE__ */ Object.freeze({
+    low: 50,
+    likely: 60.3,
+    high: 77,
+    source: association,
+    endsSource: association,
+  }),
+  /** Heat of a person, in W, without the vapour. */
+  heatPerOccupant: /* @__PURE__ */ Object.freeze({ likely: 70, source: people }),
+} as const);
+
+/** Specific heat of lithium-ion cells in J/(kg·K): four published figures, 830, 850, 852 and 1045, seen quoted. */
+export const cellSpecificHeat = /* @__PURE__ */ Object.freeze({
+  /** Low end. */
+  low: 830,
+  /** Most likely value. */
+  likely: 850,
+  /** High end. */
+  high: 1045,
+  /** Where the figures are from. */
+  source: /* @__PURE__ */ Object.freeze({
+    document: "battery-model parameter sets: 852 (50 Ah, NMC), 830 (pouch), 850 and 1045",
+    status: "quoted",
+  } as const satisfies Source),
+} as const);
