@@ -264,6 +264,17 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
       ...{ soak: q("-7 °C"), battery: { mass: q("400 kg"), from: q("-7 °C"), to: q("10 °C"), efficiency: 0.9 } },
     },
   ],
+  "roadload.metrologicalAirDensity": () => [{ temperature: q("20 °C"), pressure: q("1 bar"), relativeHumidity: 0.5 }],
+  "roadload.roadLoadInWind": () => [{ ...load }, { headWind: q("3 m/s") }],
+  "roadload.windAveragedDragArea": () => [
+    {
+      dragArea: [
+        { yaw: q("0°"), dragArea: q("0.6 m²") },
+        { yaw: q("10°"), dragArea: q("0.7 m²") },
+      ],
+      ...{ windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") },
+    },
+  ],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

@@ -6,6 +6,25 @@
 
 // air
 export { type AirDensityOptions, airDensity } from "./air/air-density.js";
+// air and wind
+export {
+  type GeopotentialAltitudeInputs,
+  geopotentialAltitude,
+  type StationPressureInputs,
+  standardAtmosphereDensity,
+  stationPressure,
+} from "./air/altitude.js";
+export {
+  type CipmCompressibilityInputs,
+  type CipmDensityInputs,
+  type CipmVapourFractionInputs,
+  cipmCompressibility,
+  cipmDensity,
+  cipmVapourFraction,
+  type MetrologicalAirDensity,
+  type MetrologicalAirDensityOptions,
+  metrologicalAirDensity,
+} from "./air/cipm-2007.js";
 export { type MoistAirDensityInputs, moistAirDensity } from "./air/moist-air-density.js";
 export { type ReferenceAir, referenceAir } from "./air/reference-air.js";
 export { type SaturationVapourPressureInputs, saturationVapourPressure } from "./air/saturation-vapour-pressure.js";
@@ -214,6 +233,7 @@ export {
   type RoadLoadBridgeStep,
   roadLoadBridge,
 } from "./resistance/road-load-bridge.js";
+export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
 export { type RoadLoadOnTyres, type RoadLoadOnTyresOptions, roadLoadOnTyres } from "./resistance/road-load-on-tyres.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
@@ -263,3 +283,12 @@ export {
   tyres,
 } from "./resistance/tyres.js";
 export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";
+export {
+  type WindAveragedDragArea,
+  type WindAveragedDragAreaOptions,
+  type WindAverageFactorInputs,
+  windAveragedDragArea,
+  windAverageFactor,
+  type YawedDragArea,
+} from "./resistance/wind-averaged-drag.js";
+export { crossWind, headWind, type WindComponentInputs } from "./resistance/wind-components.js";
