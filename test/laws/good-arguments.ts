@@ -275,6 +275,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
       ...{ windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") },
     },
   ],
+  "roadload.tableRoadLoad": () => [{ referenceMass: q("1800 kg") }],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

@@ -190,6 +190,17 @@ export {
 } from "./resistance/default-road-load.js";
 export { type DragAreaInputs, dragArea } from "./resistance/drag-area.js";
 export { type EffectiveMassInputs, effectiveMass } from "./resistance/effective-mass.js";
+// inertia, and loads of regulations
+export {
+  type IndividualConstantTermInputs,
+  type IndividualQuadraticTermInputs,
+  individualConstantTerm,
+  individualQuadraticTerm,
+  type MatrixConstantTermInputs,
+  type MatrixQuadraticTermInputs,
+  matrixConstantTerm,
+  matrixQuadraticTerm,
+} from "./resistance/family-terms.js";
 export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
 export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
 export { standardGravity } from "./resistance/gravity.js";
@@ -235,8 +246,19 @@ export {
 } from "./resistance/road-load-bridge.js";
 export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
 export { type RoadLoadOnTyres, type RoadLoadOnTyresOptions, roadLoadOnTyres } from "./resistance/road-load-on-tyres.js";
+export { roadSurfaces } from "./resistance/road-surfaces.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
+export {
+  type HeavyEffectiveMassInputs,
+  heavyEffectiveMass,
+  type RotatingFractionByRatioInputs,
+  type RotatingMassInputs,
+  rotatingFractionByRatio,
+  rotatingMass,
+  rotatingMassRules,
+} from "./resistance/rotating-inertia.js";
 export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
+export { dynamometerTable, type TableRoadLoadOptions, tableRoadLoad } from "./resistance/table-road-load.js";
 export {
   type CertifiedResistanceInputs,
   certifiedResistance,

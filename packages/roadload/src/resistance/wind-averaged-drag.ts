@@ -99,7 +99,7 @@ const MOST_POINTS = 200;
  * const curve = [
  *   { yaw: q("0°"), dragArea: q("0.60 m²") }, { yaw: q("5°"), dragArea: q("0.63 m²") }, { yaw: q("15°"), dragArea: q("0.72 m²") },
  * ];
- * windAveragedDragArea({ dragArea: curve, windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") }).dragArea; // 0.633 m²
+ * windAveragedDragArea({ dragArea: curve, windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") }).dragArea; // 0.632 m²
  */
 export function windAveragedDragArea(options: WindAveragedDragAreaOptions): WindAveragedDragArea {
   const { windSpeed, vehicleSpeed } = readOptions(

@@ -8,6 +8,7 @@ import {
   radialTyres,
   roadLoad,
   roadLoadOnTyres,
+  roadSurfaces,
   type TyreCategory,
   type TyreLabelRegulation,
   toCertified,
@@ -209,6 +210,33 @@ describe("classes of the tyre label", () => {
     expect(code("B", "C2", "EU 2020/740")).toBe("WRONG_CHOICE");
     expect(code("toString", "C1", "EU 2020/740")).toBe("WRONG_CHOICE");
     expect(code("B", "C4", "EU 2020/740")).toBe("WRONG_CHOICE");
+  });
+});
+
+describe("surfaces of roads", () => {
+  published({
+    quantity: "c_rr on new asphalt, rolled gravel, cobbles, loose gravel and loose sand, least and most",
+    source: "engineering tables on rolling resistance",
+    status: "seen",
+    published: [0.01, 0.015, 0.02, 0.02, 0.03, 0.03, 0.04, 0.08, 0.2, 0.4],
+    computed: () => {
+      const { newAsphalt, rolledGravel, cobbles, looseGravel, looseSand } = roadSurfaces;
+      return [newAsphalt, rolledGravel, cobbles, looseGravel, looseSand].flatMap(({ low, high }) => [low, high]);
+    },
+    tolerance: 0,
+    why: "the same figures",
+  });
+  published({
+    quantity: "c_rr on hard road, packed and wet loose gravel; on worn asphalt and soil",
+    source: "Marks' Standard Handbook; Mechanical Engineer's Data Handbook",
+    status: "quoted",
+    published: [0.008, 0.012, 0.06, 0.02, 0.08],
+    computed: () => {
+      const { hardRoad, packedGravel, wetLooseGravel, wornAsphalt, soil } = roadSurfaces;
+      return [hardRoad, packedGravel, wetLooseGravel, wornAsphalt, soil].map(({ low }) => low);
+    },
+    tolerance: 0,
+    why: "the same figures",
   });
 });
 
