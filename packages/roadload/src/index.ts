@@ -35,13 +35,8 @@ export {
   standardAtmosphereTemperature,
 } from "./air/standard-atmosphere.js";
 // climate
-export {
-  type BatteryToHeat,
-  type CabinClimate,
-  type CabinClimateOptions,
-  cabinClimate,
-  type Ends,
-} from "./climate/cabin-climate.js";
+export { cabinClimate } from "./climate/cabin-climate.js";
+export type { BatteryToHeat, CabinClimate, CabinClimateOptions, Ends } from "./climate/cabin-climate-options.js";
 export {
   type CabinEnvelopeHeatInputs,
   type CabinFreshAirHeatInputs,
@@ -190,22 +185,24 @@ export {
 } from "./resistance/default-road-load.js";
 export { type DragAreaInputs, dragArea } from "./resistance/drag-area.js";
 export { type EffectiveMassInputs, effectiveMass } from "./resistance/effective-mass.js";
+export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
+export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
+export { standardGravity } from "./resistance/gravity.js";
+export { type InertiaForceInputs, inertiaForce } from "./resistance/inertia-force.js";
 // inertia, and loads of regulations
 export {
   type IndividualConstantTermInputs,
   type IndividualQuadraticTermInputs,
   individualConstantTerm,
   individualQuadraticTerm,
+} from "./resistance/interpolation-family.js";
+export { type Loss, losses } from "./resistance/loss.js";
+export {
   type MatrixConstantTermInputs,
   type MatrixQuadraticTermInputs,
   matrixConstantTerm,
   matrixQuadraticTerm,
-} from "./resistance/family-terms.js";
-export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
-export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
-export { standardGravity } from "./resistance/gravity.js";
-export { type InertiaForceInputs, inertiaForce } from "./resistance/inertia-force.js";
-export { type Loss, losses } from "./resistance/loss.js";
+} from "./resistance/matrix-family.js";
 // road loads at other conditions
 export {
   type CoefficientForDensityInputs,
