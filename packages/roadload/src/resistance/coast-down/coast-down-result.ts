@@ -24,8 +24,8 @@ export interface CoastDownResult {
   /** The road load, at the reference conditions. */
   readonly load: CertifiedRoadLoad;
   /**
-   * Standard error of each coefficient, from the noise of the speeds and, for A, from how the runs of a direction scatter; zero for
-   * one that was not fitted.
+   * Standard error of each coefficient, from the noise of the speeds or, with three runs and more each way, from how the runs
+   * scatter, whichever is more; zero for one that was not fitted.
    */
   readonly standardErrors: RoadLoadCoefficients;
   /** Covariance of A, B and C in SI units (N, N/(m/s), N/(m/s)²): rows and columns in this order. */
@@ -57,17 +57,6 @@ export interface CoastDownResult {
   readonly warnings: readonly string[];
   /** How the numbers came about: the conditions of the first run, and the force at 80 km/h. */
   working(): Step[];
-}
-
-/** Standard deviation of A + B·v + C·v² for a covariance of A, B and C. @internal */
-export function forceDeviation(covariance: CoastDownFit["covariance"], speed: number): number {
-  const powers = [1, speed, speed ** 2];
-  const variance = covariance.reduce(
-    (sum, row, i) =>
-      sum + row.reduce((part, value, j) => part + value * (powers[i] as number) * (powers[j] as number), 0),
-    0,
-  );
-  return Math.sqrt(Math.max(0, variance));
 }
 
 /** @internal */

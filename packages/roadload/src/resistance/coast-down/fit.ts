@@ -29,6 +29,8 @@ export interface CoastDownFit {
 export type SharedTerm = "linear" | "quadratic" | "directional";
 
 const MOST_ITERATIONS = 30;
+/** Change of all speeds together, in m/s, below which a fit has settled: nothing that could be measured. */
+const SETTLED = 1e-9;
 const MOST_ROUNDS = 5;
 /** In m/s, a twentieth of what speed is measured to (0.2 km/h, Regulation (EU) 2017/1151): closer rows are no outliers. */
 const RESOLUTION = 0.003;
@@ -103,8 +105,7 @@ function iterate(
       change = Math.max(change, Math.abs(by.constant) * block.constantLength);
     }
     if (!Number.isFinite(change)) refuse("the fit does not settle: the log is no coast-down, or a unit is wrong");
-    // The change is that of all speeds together, in m/s: nothing that could be measured.
-    if (change < 1e-10) {
+    if (change < SETTLED) {
       const constants = own.map(({ constant }) => constant);
       const found = { ...common, constants, rows, inverse: step.inverse };
       return { ...spreadOf(runs, blocks, shared, found), residuals: blocks.map(({ residual }) => residual) };

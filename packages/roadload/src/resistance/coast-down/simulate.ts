@@ -71,6 +71,7 @@ export function simulate(
     out[4] = slope * (y[4] as number);
   };
   const state = Float64Array.of(startSpeed, 0, 0, 0, 1);
+  const scratch = scratchOf(state.length);
   const keep = (row: number): void => {
     for (let k = 0; k < 5; k++) (columns[k] as Float64Array)[row] = state[k] as number;
   };
@@ -81,7 +82,7 @@ export function simulate(
     const before = headWind[row - 1] as number;
     const change = (headWind[row] as number) - before;
     for (let step = 0; step < steps; step++) {
-      advance(state, span / steps, before + (change * step) / steps, change / steps, derivative);
+      advance(state, span / steps, before + (change * step) / steps, change / steps, derivative, scratch);
     }
     keep(row);
   }
@@ -91,16 +92,35 @@ export function simulate(
 
 type Derivative = (y: Float64Array, wind: number, out: Float64Array) => void;
 
-function advance(state: Float64Array, h: number, wind: number, windChange: number, derivative: Derivative): void {
-  const k = [0, 1, 2, 3].map(() => new Float64Array(5)) as [Float64Array, Float64Array, Float64Array, Float64Array];
-  const at = (by: number, slope: Float64Array): Float64Array =>
-    state.map((value, i) => value + by * (slope[i] as number));
-  derivative(state, wind, k[0]);
-  derivative(at(h / 2, k[0]), wind + windChange / 2, k[1]);
-  derivative(at(h / 2, k[1]), wind + windChange / 2, k[2]);
-  derivative(at(h, k[2]), wind + windChange, k[3]);
+/** Room for one step, made once a run and not once a step. */
+interface Scratch {
+  readonly slopes: readonly [Float64Array, Float64Array, Float64Array, Float64Array];
+  readonly at: Float64Array;
+}
+
+function scratchOf(size: number): Scratch {
+  const make = () => new Float64Array(size);
+  return { slopes: [make(), make(), make(), make()], at: make() };
+}
+
+function advance(
+  state: Float64Array,
+  h: number,
+  wind: number,
+  windChange: number,
+  derivative: Derivative,
+  { slopes: [first, second, third, fourth], at }: Scratch,
+): void {
+  const move = (by: number, slope: Float64Array): Float64Array => {
+    for (let i = 0; i < at.length; i++) at[i] = (state[i] as number) + by * (slope[i] as number);
+    return at;
+  };
+  derivative(state, wind, first);
+  derivative(move(h / 2, first), wind + windChange / 2, second);
+  derivative(move(h / 2, second), wind + windChange / 2, third);
+  derivative(move(h, third), wind + windChange, fourth);
   for (let i = 0; i < state.length; i++) {
-    const mean = ((k[0][i] as number) + 2 * (k[1][i] as number) + 2 * (k[2][i] as number) + (k[3][i] as number)) / 6;
-    state[i] = (state[i] as number) + h * mean;
+    const middle = (second[i] as number) + (third[i] as number);
+    state[i] = (state[i] as number) + (h / 6) * ((first[i] as number) + 2 * middle + (fourth[i] as number));
   }
 }

@@ -99,8 +99,8 @@ function scatterWarning({ runs, fit }: Judged): string[] {
   // Scatter below the resolution of any instrument says nothing.
   if (scatter === undefined || runs.length < 4 || speedDeviation < 1e-6 || scatter <= limits.scatter) return [];
   return [
-    `runs of one direction differ ${scatter.toFixed(1)} times as much as the noise of their speeds explains (gusts, warm-up): this is ` +
-      "in the standard error of A, not in those of B and C",
+    `runs of one direction differ ${scatter.toFixed(1)} times as much as the noise of their speeds explains (gusts, warm-up): ` +
+      "with three runs and more each way this is in the standard errors, with fewer it is not",
   ];
 }
 

@@ -158,6 +158,31 @@ describe("coast-down analysis", () => {
     expect(inside).toBeLessThan(trials);
   });
 
+  it("has errors that hold in gusts, too, when every run has another wind", () => {
+    let inside = 0;
+    let naive = 0;
+    const trials = 60;
+    const ends = { from: q("125 km/h"), to: q("15 km/h"), step: q("4 s") };
+    for (let trial = 0; trial < trials; trial++) {
+      const normal = noise(1000 + trial);
+      const runs = Array.from({ length: 10 }, (_, i): CoastDownRun => {
+        const gust = quantity(0.5 * normal(), "m/s");
+        const { time, speed } = simulateCoastDown({ load, ...ends, headWind: gust });
+        return { direction: i % 2 === 0 ? "out" : "back", time, speed: speed.map((v) => v + 0.02 * normal()) };
+      });
+      const result = analyse(runs, { outliers: "keep" });
+      const { force, standardError } = result.forceAt(q("80 km/h"));
+      // The mean of C·w² stays in A.
+      const off = Math.abs(force.minus(load.at(q("80 km/h")).total).in("N") - truth.quadratic * 0.5 ** 2);
+      inside += off < 1.96 * standardError.in("N") ? 1 : 0;
+      naive += off < 1.96 * 0.1 ? 1 : 0;
+    }
+    // Ten runs leave eight degrees of freedom: 1.96 deviations of Student's distribution hold 0.914 of it, ± 0.036 in 60 trials.
+    expect(inside / trials).toBeGreaterThan(0.914 - 3 * 0.036);
+    // Noise of the speeds alone, some 0.1 N at 80 km/h, would hold next to none.
+    expect(naive / trials).toBeLessThan(0.4);
+  });
+
   it("leaves out rows that no noise explains, and says which", () => {
     const normal = noise(7);
     const { time, speed } = table();
