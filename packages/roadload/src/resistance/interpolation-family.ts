@@ -41,7 +41,7 @@ export interface IndividualConstantTermInputs {
  *   ...{ highConstant: q("200 N"), highMass: q("2400 kg"), highRolling: 0.0098 },
  *   ...{ lowConstant: q("150 N"), lowMass: q("2200 kg"), lowRolling: 0.0071 },
  *   ...{ testMass: q("2300 kg"), rolling: 0.0084 },
- * }); // 173.5 N
+ * }); // 173.4 N
  */
 export const individualConstantTerm: Relation<IndividualConstantTermInputs, Quantity<Force>> = /* @__PURE__ */ relation(
   {

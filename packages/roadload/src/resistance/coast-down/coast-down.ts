@@ -73,8 +73,8 @@ const SHOWN_SPEED = 80 / 3.6;
  * differentiated, so the errors of the speeds stay independent of each other.
  *
  * B and C are those of all runs. A is the mean of one constant force a run, both directions counting alike, and the directions may
- * differ by a force that grows with speed: so a grade that was not given cancels, and a steady wind leaves C·w² in A. With three runs and more each way,
- * how they scatter is in the standard errors: see `runs[].offset`, too.
+ * differ by a force that grows with speed: so a grade that was not given cancels, and a steady wind leaves C·w² in A. With three
+ * runs and more each way, how they scatter is in the standard errors: see `runs[].offset`, too.
  *
  * The tyre temperature rule is applied to A and B, the density of the air to C, as UN GTR No. 15 annex 4 does (from memory). Yaw is
  * not corrected. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
