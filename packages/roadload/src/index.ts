@@ -54,7 +54,7 @@ export {
   coolingPower,
   heatingPower,
 } from "./climate/climate-power.js";
-export { cabinPriors, cellSpecificHeat } from "./climate/climate-priors.js";
+export { type CabinPrior, cabinPriors, cellSpecificHeat } from "./climate/climate-priors.js";
 export {
   coolingPerformancePrior,
   type HeatPumpPerformanceOptions,
@@ -146,7 +146,13 @@ export {
   combinedWeights,
 } from "./procedure/combined.js";
 // tyres that change with speed, and what is added to a vehicle
-export { type AddOn, addOnDragAreas, type RoadLoadWithAddOns, withAddOns } from "./resistance/add-ons.js";
+export {
+  type AddOn,
+  type AddOnDragArea,
+  addOnDragAreas,
+  type RoadLoadWithAddOns,
+  withAddOns,
+} from "./resistance/add-ons.js";
 // resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {
@@ -158,7 +164,7 @@ export {
 // coast-down analysis
 export { type CoastDownOptions, coastDown } from "./resistance/coast-down/coast-down.js";
 export { type CoastDownDragAreaInputs, coastDownDragArea } from "./resistance/coast-down/coast-down-drag-area.js";
-export type { CoastDownResidual, CoastDownResult } from "./resistance/coast-down/coast-down-result.js";
+export type { CoastDownResidual, CoastDownResult, FittedForce } from "./resistance/coast-down/coast-down-result.js";
 export {
   type CorrectedConstantInputs,
   type CorrectedLinearInputs,
@@ -242,14 +248,20 @@ export {
   roadLoadBridge,
 } from "./resistance/road-load-bridge.js";
 export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
-export { type RoadLoadOnTyres, type RoadLoadOnTyresOptions, roadLoadOnTyres } from "./resistance/road-load-on-tyres.js";
-export { roadSurfaces } from "./resistance/road-surfaces.js";
+export {
+  type AirAndTyres,
+  type RoadLoadOnTyres,
+  type RoadLoadOnTyresOptions,
+  roadLoadOnTyres,
+} from "./resistance/road-load-on-tyres.js";
+export { type RoadSurface, type RoadSurfaceName, roadSurfaces } from "./resistance/road-surfaces.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export {
   type HeavyEffectiveMassInputs,
   heavyEffectiveMass,
   type RotatingFractionByRatioInputs,
   type RotatingMassInputs,
+  type RotatingMassRule,
   rotatingFractionByRatio,
   rotatingMass,
   rotatingMassRules,

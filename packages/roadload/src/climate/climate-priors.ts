@@ -20,29 +20,58 @@ const people: Source = /* @__PURE__ */ Object.freeze({
   status: "memory",
 });
 
-/** Figures of cabins of passenger cars, where nothing better is known, as plain numbers in the units named. */
-export const cabinPriors = /* @__PURE__ */ Object.freeze({
-  /** Heat flow through body and glass, in W/K. */
-  envelope: /* @__PURE__ */ Object.freeze({ low: 40, likely: 54, high: 75, source: supplier, endsSource: assumed }),
-  /** Air that the fans move, in kg/s, all fresh: the exhaust air of the same car. */
-  freshAir: /* @__PURE__ */ Object.freeze({
-    low: 0.04,
-    likely: 0.067,
-    high: 0.09,
-    source: supplier,
-    endsSource: assumed,
-  }),
-  /** Electric energy that warms a cabin up, in Wh/K: parked, what is lost meanwhile included. */
-  warmUp: /* @__PURE__ */ Object.freeze({
-    low: 50,
-    likely: 60.3,
-    high: 77,
-    source: association,
-    endsSource: association,
-  }),
-  /** Heat of a person, in W, without the vapour. */
-  heatPerOccupant: /* @__PURE__ */ Object.freeze({ likely: 70, source: people }),
-} as const);
+/** A figure of a cabin, as plain numbers. */
+export interface CabinPrior {
+  /** Low end. */
+  readonly low: number;
+  /** Most likely value. */
+  readonly likely: number;
+  /** High end. */
+  readonly high: number;
+  /** Where the most likely value is from. */
+  readonly source: Source;
+  /** Where the two ends are from. */
+  readonly endsSource: Source;
+}
+
+/**
+ * Figures of cabins of passenger cars, where nothing better is known.
+ *
+ * - `envelope`: heat flow through body and glass, in W/K;
+ * - `freshAir`: air that the fans move, in kg/s, all fresh: the exhaust air of the same car;
+ * - `warmUp`: electric energy that warms a cabin up, in Wh/K: parked, what is lost meanwhile included;
+ * - `heatPerOccupant`: heat of a person, in W, without the vapour.
+ */
+export const cabinPriors: Readonly<Record<"envelope" | "freshAir" | "warmUp" | "heatPerOccupant", CabinPrior>> =
+  /* @__PURE__ */ Object.freeze({
+    envelope: /* @__PURE__ */ Object.freeze({ low: 40, likely: 54, high: 75, source: supplier, endsSource: assumed }),
+    freshAir: /* @__PURE__ */ Object.freeze({
+      low: 0.04,
+      likely: 0.067,
+      high: 0.09,
+      source: supplier,
+      endsSource: assumed,
+    }),
+    warmUp: /* @__PURE__ */ Object.freeze({
+      low: 50,
+      likely: 60.3,
+      high: 77,
+      source: association,
+      endsSource: association,
+    }),
+    heatPerOccupant: /* @__PURE__ */ Object.freeze({
+      low: 65,
+      likely: 70,
+      high: 75,
+      source: people,
+      endsSource: assumed,
+    }),
+  });
+
+const parameterSets: Source = /* @__PURE__ */ Object.freeze({
+  document: "battery-model parameter sets: 852 (50 Ah, NMC), 830 (pouch), 850 and 1045",
+  status: "quoted",
+});
 
 /** Specific heat of lithium-ion cells in J/(kg·K): four published figures, 830, 850, 852 and 1045, seen quoted. */
 export const cellSpecificHeat = /* @__PURE__ */ Object.freeze({
@@ -53,8 +82,5 @@ export const cellSpecificHeat = /* @__PURE__ */ Object.freeze({
   /** High end. */
   high: 1045,
   /** Where the figures are from. */
-  source: /* @__PURE__ */ Object.freeze({
-    document: "battery-model parameter sets: 852 (50 Ah, NMC), 830 (pouch), 850 and 1045",
-    status: "quoted",
-  } as const satisfies Source),
+  source: parameterSets,
 } as const);

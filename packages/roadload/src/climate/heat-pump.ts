@@ -109,6 +109,11 @@ export function heatPumpPerformance(options: HeatPumpPerformanceOptions): Perfor
   });
 }
 
+const practice: Source = /* @__PURE__ */ Object.freeze({
+  document: "common practice, no source",
+  status: "common practice",
+});
+
 /** Cooling performance where nothing is known: one test was seen, 1.8 at 45 °C; the rest is common practice without a source. */
 export const coolingPerformancePrior = /* @__PURE__ */ Object.freeze({
   /** Unfavourable end. */
@@ -118,5 +123,5 @@ export const coolingPerformancePrior = /* @__PURE__ */ Object.freeze({
   /** Favourable end. */
   high: 3,
   /** Where it is from. */
-  source: /* @__PURE__ */ Object.freeze({ document: "common practice, no source", status: "common practice" } as const),
+  source: practice,
 } as const);

@@ -21,18 +21,32 @@ const practice: Source = /* @__PURE__ */ Object.freeze({
   status: "common practice",
 });
 
+/** Drag area that a thing adds, as plain numbers in m². */
+export interface AddOnDragArea {
+  /** Low end. */
+  readonly low: number;
+  /** Most likely value. */
+  readonly likely: number;
+  /** High end. */
+  readonly high: number;
+  /** Where the values are from. */
+  readonly source: Source;
+}
+
 /**
  * Drag area that things on a roof add to a passenger car, in m²: common practice, no source. Use them as evidence with their
  * whole spread, or your own figure.
+ *
+ * - `roofBox`: closed box for luggage;
+ * - `roofBars`: two bare bars;
+ * - `bicyclesOnRoof`: two bicycles upright on the roof.
  */
-export const addOnDragAreas = /* @__PURE__ */ Object.freeze({
-  /** Closed box for luggage. */
-  roofBox: /* @__PURE__ */ Object.freeze({ low: 0.08, likely: 0.15, high: 0.3, source: practice }),
-  /** Two bare bars. */
-  roofBars: /* @__PURE__ */ Object.freeze({ low: 0.01, likely: 0.04, high: 0.1, source: practice }),
-  /** Two bicycles upright on the roof. */
-  bicyclesOnRoof: /* @__PURE__ */ Object.freeze({ low: 0.2, likely: 0.3, high: 0.5, source: practice }),
-} as const);
+export const addOnDragAreas: Readonly<Record<"roofBox" | "roofBars" | "bicyclesOnRoof", AddOnDragArea>> =
+  /* @__PURE__ */ Object.freeze({
+    roofBox: /* @__PURE__ */ Object.freeze({ low: 0.08, likely: 0.15, high: 0.3, source: practice }),
+    roofBars: /* @__PURE__ */ Object.freeze({ low: 0.01, likely: 0.04, high: 0.1, source: practice }),
+    bicyclesOnRoof: /* @__PURE__ */ Object.freeze({ low: 0.2, likely: 0.3, high: 0.5, source: practice }),
+  });
 
 /** Something that is fixed to a vehicle or towed by it. */
 export interface AddOn {

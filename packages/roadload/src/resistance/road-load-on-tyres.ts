@@ -36,6 +36,14 @@ export interface RoadLoadOnTyresOptions {
   readonly rotatingMassFraction?: Fraction | undefined;
 }
 
+/** The two forces of a {@link RoadLoadOnTyres}. */
+export interface AirAndTyres {
+  /** Aerodynamic drag in still air. */
+  readonly aerodynamic: Quantity<Force>;
+  /** Rolling resistance. */
+  readonly rolling: Quantity<Force>;
+}
+
 /** A road load of drag and of tyres that change with speed. Made by {@link roadLoadOnTyres}. */
 export interface RoadLoadOnTyres {
   /** The load as coefficients, which cycles and steady speeds take. It holds air and tyres, nothing else. */
@@ -47,7 +55,7 @@ export interface RoadLoadOnTyres {
    * @param speed - 0 to 150 m/s
    * @throws InputError `OUT_OF_RANGE`, `NEGATIVE`, `WRONG_DIMENSION`
    */
-  splitAt(speed: Quantity<Speed>): { readonly aerodynamic: Quantity<Force>; readonly rolling: Quantity<Force> };
+  splitAt(speed: Quantity<Speed>): AirAndTyres;
 }
 
 /**

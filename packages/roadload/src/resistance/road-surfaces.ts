@@ -17,8 +17,29 @@ const marks: Source = /* @__PURE__ */ Object.freeze({
 });
 
 /** Rolling resistance coefficient of car tyres on a surface. */
-const surface = <Low extends number, High extends number>(low: Low, high: High, source: Source) =>
-  Object.freeze({ low, high, source });
+export interface RoadSurface {
+  /** Low end, or the one value. */
+  readonly low: number;
+  /** High end, or the one value. */
+  readonly high: number;
+  /** Where it is from. */
+  readonly source: Source;
+}
+
+const surface = (low: number, high: number, source: Source): RoadSurface => Object.freeze({ low, high, source });
+
+/** A surface that {@link roadSurfaces} has a coefficient of. */
+export type RoadSurfaceName =
+  | "newAsphalt"
+  | "hardRoad"
+  | "wornAsphalt"
+  | "packedGravel"
+  | "rolledGravel"
+  | "cobbles"
+  | "looseGravel"
+  | "wetLooseGravel"
+  | "soil"
+  | "looseSand";
 
 /**
  * Rolling resistance coefficients of car tyres by surface, from handbooks. They are of older tyres: on asphalt a label class
@@ -27,25 +48,25 @@ const surface = <Low extends number, High extends number>(low: Low, high: High, 
  * Of water and snow a review of some 50 papers (VTI report 971, 2018, abstract seen) says that their effect can be considerable, and
  * no number was seen: take a factor of your own, and say that it is one.
  */
-export const roadSurfaces = /* @__PURE__ */ Object.freeze({
-  /** Concrete or new asphalt. */
+export const roadSurfaces: Readonly<Record<RoadSurfaceName, RoadSurface>> = /* @__PURE__ */ Object.freeze({
+  // Concrete or new asphalt.
   newAsphalt: /* @__PURE__ */ surface(0.01, 0.015, tables),
-  /** Hard road. */
+  // Hard road.
   hardRoad: /* @__PURE__ */ surface(0.008, 0.008, marks),
-  /** Worn asphalt. */
+  // Worn asphalt.
   wornAsphalt: /* @__PURE__ */ surface(0.02, 0.02, handbook),
-  /** Packed gravel. */
+  // Packed gravel.
   packedGravel: /* @__PURE__ */ surface(0.012, 0.012, marks),
-  /** Rolled gravel. */
+  // Rolled gravel.
   rolledGravel: /* @__PURE__ */ surface(0.02, 0.02, tables),
-  /** Large worn cobbles. */
+  // Large worn cobbles.
   cobbles: /* @__PURE__ */ surface(0.03, 0.03, tables),
-  /** Loose gravel, firm sand. */
+  // Loose gravel, firm sand.
   looseGravel: /* @__PURE__ */ surface(0.04, 0.08, tables),
-  /** Loose gravel, wet. */
+  // Loose gravel, wet.
   wetLooseGravel: /* @__PURE__ */ surface(0.06, 0.06, marks),
-  /** Soil of medium hardness. */
+  // Soil of medium hardness.
   soil: /* @__PURE__ */ surface(0.08, 0.08, handbook),
-  /** Loose sand. */
+  // Loose sand.
   looseSand: /* @__PURE__ */ surface(0.2, 0.4, tables),
-} as const);
+});

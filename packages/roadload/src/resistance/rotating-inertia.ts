@@ -107,33 +107,45 @@ export const rotatingFractionByRatio: Relation<RotatingFractionByRatioInputs, nu
   evaluate: ({ overallRatio }) => 0.04 + 0.0025 * overallRatio ** 2,
 });
 
-/** Rules for the rotating parts of a vehicle of which nothing is known, as part of the mass. They differ: 3 to 5 %. */
-export const rotatingMassRules = /* @__PURE__ */ Object.freeze({
-  /** Of the mass in running order plus 25 kg. */
-  coastDown: /* @__PURE__ */ Object.freeze({
-    value: 0.03,
-    source: /* @__PURE__ */ Object.freeze({
-      document: "Regulation (EU) 2017/1151, annex XXI, sub-annex 4",
-      section: "2.5.1",
-      status: "seen",
-    } as const satisfies Source),
-  }),
-  /** Of the test mass. */
-  cycle: /* @__PURE__ */ Object.freeze({
-    value: 0.03,
-    source: /* @__PURE__ */ Object.freeze({
-      document: "UN GTR No. 15",
-      section: "annex 7, 5",
-      status: "memory",
-    } as const satisfies Source),
-  }),
-  /** Of the mass, when the inertia of an electric vehicle is unknown. */
-  textbook: /* @__PURE__ */ Object.freeze({
-    value: 0.05,
-    source: /* @__PURE__ */ Object.freeze({
-      document: "Electric Vehicle Technology Explained (Wiley)",
-      section: "chapter on modelling",
-      status: "quoted",
-    } as const satisfies Source),
-  }),
-} as const);
+/** A rule for the rotating parts of a vehicle. */
+export interface RotatingMassRule {
+  /** Their equivalent mass as part of the mass that the rule takes. */
+  readonly value: number;
+  /** Where the rule is from. */
+  readonly source: Source;
+}
+
+/**
+ * Rules for the rotating parts of a vehicle of which nothing is known, as part of the mass. They differ: 3 to 5 %.
+ *
+ * - `coastDown`: of the mass in running order plus 25 kg (seen);
+ * - `cycle`: of the test mass (from memory);
+ * - `textbook`: of the mass, for electric vehicles (seen quoted).
+ */
+export const rotatingMassRules: Readonly<Record<"coastDown" | "cycle" | "textbook", RotatingMassRule>> =
+  /* @__PURE__ */ Object.freeze({
+    coastDown: /* @__PURE__ */ Object.freeze({
+      value: 0.03,
+      source: /* @__PURE__ */ Object.freeze({
+        document: "Regulation (EU) 2017/1151, annex XXI, sub-annex 4",
+        section: "2.5.1",
+        status: "seen",
+      }),
+    }),
+    cycle: /* @__PURE__ */ Object.freeze({
+      value: 0.03,
+      source: /* @__PURE__ */ Object.freeze({
+        document: "UN GTR No. 15",
+        section: "annex 7, 5",
+        status: "memory",
+      }),
+    }),
+    textbook: /* @__PURE__ */ Object.freeze({
+      value: 0.05,
+      source: /* @__PURE__ */ Object.freeze({
+        document: "Electric Vehicle Technology Explained (Wiley)",
+        section: "chapter on modelling",
+        status: "quoted",
+      }),
+    }),
+  });

@@ -42,19 +42,20 @@ const iso = (slope: number, name: string): TyreTemperatureRule =>
  *
  * The two rules for passenger tyres differ little in slope, and much in reference and range.
  */
-export const tyreTemperatureRules = /* @__PURE__ */ Object.freeze({
-  gtr15: /* @__PURE__ */ Object.freeze({
-    name: "UN GTR No. 15",
-    slope: 8.6e-3,
-    reference: 20,
-    from: 5,
-    to: 35,
-    source: /* @__PURE__ */ Object.freeze({ document: "UN GTR No. 15", section: "annex 4, 4.5.5", status: "memory" }),
-  }),
-  c1: /* @__PURE__ */ iso(0.008, "ISO 28580, C1"),
-  c2c3: /* @__PURE__ */ iso(0.01, "ISO 28580, C2, and C3 to load index 121"),
-  c3Heavy: /* @__PURE__ */ iso(0.006, "ISO 28580, C3 above load index 121"),
-} as const satisfies Readonly<Record<string, TyreTemperatureRule>>);
+export const tyreTemperatureRules: Readonly<Record<"gtr15" | "c1" | "c2c3" | "c3Heavy", TyreTemperatureRule>> =
+  /* @__PURE__ */ Object.freeze({
+    gtr15: /* @__PURE__ */ Object.freeze({
+      name: "UN GTR No. 15",
+      slope: 8.6e-3,
+      reference: 20,
+      from: 5,
+      to: 35,
+      source: /* @__PURE__ */ Object.freeze({ document: "UN GTR No. 15", section: "annex 4, 4.5.5", status: "memory" }),
+    }),
+    c1: /* @__PURE__ */ iso(0.008, "ISO 28580, C1"),
+    c2c3: /* @__PURE__ */ iso(0.01, "ISO 28580, C2, and C3 to load index 121"),
+    c3Heavy: /* @__PURE__ */ iso(0.006, "ISO 28580, C3 above load index 121"),
+  });
 
 /** Name of a published rule, a key of {@link tyreTemperatureRules}. */
 export type TyreTemperatureRuleName = keyof typeof tyreTemperatureRules;

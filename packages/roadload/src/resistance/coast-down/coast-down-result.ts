@@ -19,6 +19,14 @@ export interface CoastDownResidual {
   readonly leftOut: boolean;
 }
 
+/** A force that was fitted, and how well it is known. */
+export interface FittedForce {
+  /** The force. */
+  readonly force: Quantity<Force>;
+  /** Its standard error. */
+  readonly standardError: Quantity<Force>;
+}
+
 /** What a coast-down says about a vehicle. Made by {@link coastDown}. */
 export interface CoastDownResult {
   /** The road load, at the reference conditions. */
@@ -35,7 +43,7 @@ export interface CoastDownResult {
    * @param speed - 0 to 150 m/s
    * @throws InputError `OUT_OF_RANGE`, `NEGATIVE`, `WRONG_DIMENSION`
    */
-  forceAt(speed: Quantity<Speed>): { readonly force: Quantity<Force>; readonly standardError: Quantity<Force> };
+  forceAt(speed: Quantity<Speed>): FittedForce;
   /** Number of pairs of opposite runs. */
   readonly pairs: number;
   /** Runs, in the order given. */
