@@ -76,7 +76,8 @@ const middleSource = /* @__PURE__ */ label(
  *
  * For passenger tyres the likely value is the one that WLTP puts for the class (from memory); an open class is taken to end as
  * far from it as it begins. For other tyres it is the middle. The label is of a test at 25 °C and 80 km/h on a drum (ISO 28580):
- * the same tyre resists more in winter, worn-in tyres less.
+ * the same
+ * tyre resists more in the cold: see {@link tyreTemperatureFactor}.
  *
  * @param options - letter, kind of tyre, regulation
  * @returns low, likely and high coefficient

@@ -15,7 +15,7 @@ const KMH = 1 / 3.6;
 
 /**
  * Radial tyres of passenger cars, c_rr = 0.0136 + 0.40e-7·V² with V in km/h. From memory of a textbook; tyres of its day resist
- * about half as much again as those of today.
+ * more than those of today (common practice, no source).
  *
  * @returns tyres for `roadLoadOnTyres`
  * @example
