@@ -16,9 +16,11 @@ import {
   driveCycle,
   efficiencyDrivetrain,
   inductionMotor100kW,
+  radialTyres,
   roadLoad,
   roadLoadNumbers,
   route,
+  simulateCoastDown,
   udds,
 } from "@tarewatt/roadload";
 import { type Energy, type Mass, type Quantity, q, relation, type Speed } from "@tarewatt/units";
@@ -73,6 +75,25 @@ const drivetrainOptions = {
 };
 const drivetrain = efficiencyDrivetrain(drivetrainOptions);
 const driven = { load, drivetrain, accessories: q("300 W"), grade: 0.01, chargingEfficiency: 0.9 };
+const coastDownOptions = () => {
+  const ends = { from: q("100 km/h"), to: q("20 km/h"), step: q("10 s") };
+  const log = simulateCoastDown({ load, ...ends });
+  const run = { time: [...log.time], speed: [...log.speed], grade: 0.001 };
+  const air = { temperature: q("15 °C"), pressure: q("99 kPa"), relativeHumidity: 0.5 };
+  return {
+    runs: [
+      { direction: "out", ...run, headWind: q("1 m/s") },
+      { direction: "back", ...run, airSpeed: [...log.speed], air: { ...air } },
+    ],
+    ...{ speedUnit: "m/s", timeUnit: "s", testMass: q("2000 kg"), rotatingMassFraction: 0.03, air, terms: "A, B, C" },
+    ...{
+      referenceDensity: q("1.2 kg/m³"),
+      referenceTemperature: q("20 °C"),
+      temperatureRule: "gtr15",
+      outliers: "keep",
+    },
+  };
+};
 const vehicle = () => new Float64Array([1, 2]);
 
 const axles = { frontShare: 0.5, centreOfGravityHeight: q("0.55 m"), wheelbase: q("2.9 m") };
@@ -82,14 +103,14 @@ const sprinting = {
   traction: { ...axles, axle: "rear", friction: 0.9 },
 };
 const hills = route({ name: "invented", segments: [{ length: q("2 km"), speed: q("50 km/h") }] });
-const battery = {
+const ownBattery = {
   ...{ name: "invented", warnings: [], lossPower: (power: number) => 1e-6 * power ** 2 },
   stateOfChargeRate: (power: number) => -power / 2e7,
   ...{ maximumDischargePower: () => 1e5, maximumChargePower: () => 5e4 },
 };
 const drivenWith = {
   ...{ load: { ...load }, drivetrain: { ...drivetrain, form: "own" }, accessories: q("300 W"), grade: 0.01 },
-  ...{ climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh") }, battery: { model: battery, stateOfCharge: 0.3 } },
+  ...{ climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh") }, battery: { model: ownBattery, stateOfCharge: 0.3 } },
 };
 
 const tableOptions = {
@@ -343,6 +364,67 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     { constant: vehicle(), linear: vehicle(), quadratic: vehicle(), inertiaMass: vehicle() },
     { driving: vehicle(), braking: vehicle() },
   ],
+  "roadload.simulateCoastDown": () => [
+    { load, from: q("100 km/h"), to: q("20 km/h"), step: q("1 s"), headWind: q("1 m/s"), grade: 0.001 },
+  ],
+  "roadload.coastDown": () => [coastDownOptions()],
+  "roadload.moveRoadLoad": () => [
+    certifiedRoadLoad({ ...certifiedOptions, conditions: { testMass: q("2500 kg") } }),
+    {
+      ...{ mass: q("2600 kg"), airDensity: q("1.3 kg/m³"), temperature: q("5 °C"), temperatureRule: "c1" },
+      ...{ fromAirDensity: q("1.189 kg/m³"), fromTemperature: q("20 °C") },
+    },
+  ],
+  "roadload.roadLoadBridge": () => [{ from: { ...load }, to: { ...load }, speed: q("90 km/h") }],
+  "roadload.tyres": () => [{ name: "invented", coefficients: [0.008, 1e-5, 1e-6], source: { ...source } }],
+  "roadload.fitTyres": () => [
+    { name: "invented", coefficientAt: (v: number) => 0.008 + 1e-7 * v ** 2.5, upToSpeed: 40, source: { ...source } },
+  ],
+  "roadload.tyresAtPressure": () => [{ pressure: q("2.5 bar") }],
+  "roadload.tyresOfReport": () => [
+    {
+      ...{ name: "invented", count: 4, pressure: q("250 kPa"), load: q("19 kN"), pressureExponent: -0.4 },
+      ...{ loadExponent: 0.9, constant: 0.15, linear: 1e-4, quadratic: 1e-6 },
+    },
+  ],
+  "roadload.tyreCoefficientAt": () => [{ ...radialTyres() }, q("90 km/h")],
+  "roadload.tyreClass": () => [{ letter: "B", category: "C1", regulation: "EU 2020/740" }],
+  "roadload.roadLoadOnTyres": () => [
+    {
+      ...{ mass: q("2 t"), dragArea: q("0.7 m²"), airDensity: q("1.2 kg/m³"), tyres: { ...radialTyres() } },
+      ...{ temperature: q("25 °C"), rotatingMassFraction: 0.03 },
+    },
+  ],
+  "roadload.withAddOns": () => [
+    { ...load },
+    [
+      {
+        ...{ name: "trailer", dragArea: q("1.5 m²"), mass: q("1 t"), rollingResistanceCoefficient: 0.012 },
+        source: "invented",
+      },
+    ],
+  ],
+  "roadload.heatPumpPerformance": () => [{ ambient: q("-7 °C") }],
+  "roadload.cabinClimate": () => [
+    {
+      ...{ ambient: q("-7 °C"), target: q("21 °C"), heater: { low: 1, likely: 1.5, high: 2 }, coolingPerformance: 2 },
+      envelope: { low: q("40 W/K"), likely: q("50 W/K"), high: q("60 W/K") },
+      ...{ freshAir: q("0.06 kg/s"), freshAirShare: 0.5, solarGain: q("100 W"), occupants: 2, fans: q("100 W") },
+      ...{ soak: q("-7 °C"), battery: { mass: q("400 kg"), from: q("-7 °C"), to: q("10 °C"), efficiency: 0.9 } },
+    },
+  ],
+  "roadload.metrologicalAirDensity": () => [{ temperature: q("20 °C"), pressure: q("1 bar"), relativeHumidity: 0.5 }],
+  "roadload.roadLoadInWind": () => [{ ...load }, { headWind: q("3 m/s") }],
+  "roadload.windAveragedDragArea": () => [
+    {
+      dragArea: [
+        { yaw: q("0°"), dragArea: q("0.6 m²") },
+        { yaw: q("10°"), dragArea: q("0.7 m²") },
+      ],
+      ...{ windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") },
+    },
+  ],
+  "roadload.tableRoadLoad": () => [{ referenceMass: q("1800 kg") }],
 
   "pack.prismaticCell": () => [cellOptions],
   "pack.pouchCell": () => [cellOptions],

@@ -6,6 +6,25 @@
 
 // air
 export { type AirDensityOptions, airDensity } from "./air/air-density.js";
+// air and wind
+export {
+  type GeopotentialAltitudeInputs,
+  geopotentialAltitude,
+  type StationPressureInputs,
+  standardAtmosphereDensity,
+  stationPressure,
+} from "./air/altitude.js";
+export {
+  type CipmCompressibilityInputs,
+  type CipmDensityInputs,
+  type CipmVapourFractionInputs,
+  cipmCompressibility,
+  cipmDensity,
+  cipmVapourFraction,
+  type MetrologicalAirDensity,
+  type MetrologicalAirDensityOptions,
+  metrologicalAirDensity,
+} from "./air/cipm-2007.js";
 export { type MoistAirDensityInputs, moistAirDensity } from "./air/moist-air-density.js";
 export { type ReferenceAir, referenceAir } from "./air/reference-air.js";
 export { type SaturationVapourPressureInputs, saturationVapourPressure } from "./air/saturation-vapour-pressure.js";
@@ -15,6 +34,36 @@ export {
   standardAtmospherePressure,
   standardAtmosphereTemperature,
 } from "./air/standard-atmosphere.js";
+// climate
+export { cabinClimate } from "./climate/cabin-climate.js";
+export type { BatteryToHeat, CabinClimate, CabinClimateOptions, Ends } from "./climate/cabin-climate-options.js";
+export {
+  type CabinEnvelopeHeatInputs,
+  type CabinFreshAirHeatInputs,
+  type CabinGainsInputs,
+  cabinEnvelopeHeat,
+  cabinFreshAirHeat,
+  cabinGains,
+} from "./climate/cabin-heat.js";
+export {
+  type BatteryHeatingEnergyInputs,
+  batteryHeatingEnergy,
+  type CabinWarmUpEnergyInputs,
+  type ClimatePowerInputs,
+  cabinWarmUpEnergy,
+  coolingPower,
+  heatingPower,
+} from "./climate/climate-power.js";
+export { type CabinPrior, cabinPriors, cellSpecificHeat } from "./climate/climate-priors.js";
+export {
+  coolingPerformancePrior,
+  type HeatPumpPerformanceOptions,
+  type HeatPumpTest,
+  heatPumpPerformance,
+  heatPumpTests,
+  type Performance,
+} from "./climate/heat-pump.js";
+export type { Spread } from "./climate/spread.js";
 // cycle
 export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
 export { cycles } from "./cycle/cycles.js";
@@ -156,6 +205,14 @@ export {
   type LikelyConsumption,
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
+// tyres that change with speed, and what is added to a vehicle
+export {
+  type AddOn,
+  type AddOnDragArea,
+  addOnDragAreas,
+  type RoadLoadWithAddOns,
+  withAddOns,
+} from "./resistance/add-ons.js";
 // resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {
@@ -164,6 +221,25 @@ export {
   coastDownLosses,
   type InertiaBasis,
 } from "./resistance/certified-road-load.js";
+// coast-down analysis
+export { type CoastDownOptions, coastDown } from "./resistance/coast-down/coast-down.js";
+export { type CoastDownDragAreaInputs, coastDownDragArea } from "./resistance/coast-down/coast-down-drag-area.js";
+export type { CoastDownResidual, CoastDownResult, FittedForce } from "./resistance/coast-down/coast-down-result.js";
+export {
+  type CorrectedConstantInputs,
+  type CorrectedLinearInputs,
+  type CorrectedQuadraticInputs,
+  correctedConstant,
+  correctedLinear,
+  correctedQuadratic,
+} from "./resistance/coast-down/gtr-correction.js";
+export type { CoastDownRun } from "./resistance/coast-down/read-runs.js";
+export {
+  type SimulateCoastDownOptions,
+  type SimulatedCoastDown,
+  simulateCoastDown,
+} from "./resistance/coast-down/simulate-coast-down.js";
+export { type SpinForceInputs, spinForce } from "./resistance/coast-down/spin-force.js";
 export { type CoastDownForceInputs, coastDownForce } from "./resistance/coast-down-force.js";
 export { type ToPhysicalOptions, toCertified, toPhysical } from "./resistance/conversion.js";
 export {
@@ -179,7 +255,35 @@ export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } 
 export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
 export { standardGravity } from "./resistance/gravity.js";
 export { type InertiaForceInputs, inertiaForce } from "./resistance/inertia-force.js";
+// inertia, and loads of regulations
+export {
+  type IndividualConstantTermInputs,
+  type IndividualQuadraticTermInputs,
+  individualConstantTerm,
+  individualQuadraticTerm,
+} from "./resistance/interpolation-family.js";
 export { type Loss, losses } from "./resistance/loss.js";
+export {
+  type MatrixConstantTermInputs,
+  type MatrixQuadraticTermInputs,
+  matrixConstantTerm,
+  matrixQuadraticTerm,
+} from "./resistance/matrix-family.js";
+// road loads at other conditions
+export {
+  type CoefficientForDensityInputs,
+  type CoefficientForMassInputs,
+  type CoefficientForTemperatureInputs,
+  coefficientForDensity,
+  coefficientForMass,
+  coefficientForTemperature,
+} from "./resistance/move-coefficients.js";
+export {
+  type MovedRoadLoad,
+  type MoveRoadLoadOptions,
+  moveRoadLoad,
+  type RoadLoadChange,
+} from "./resistance/moved-road-load.js";
 export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
 export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
 export {
@@ -197,8 +301,33 @@ export {
   type RoadOptions,
   roadLoadNumbers,
 } from "./resistance/road-load.js";
+export {
+  type RoadLoadBridge,
+  type RoadLoadBridgeOptions,
+  type RoadLoadBridgeStep,
+  roadLoadBridge,
+} from "./resistance/road-load-bridge.js";
+export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
+export {
+  type AirAndTyres,
+  type RoadLoadOnTyres,
+  type RoadLoadOnTyresOptions,
+  roadLoadOnTyres,
+} from "./resistance/road-load-on-tyres.js";
+export { type RoadSurface, type RoadSurfaceName, roadSurfaces } from "./resistance/road-surfaces.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
+export {
+  type HeavyEffectiveMassInputs,
+  heavyEffectiveMass,
+  type RotatingFractionByRatioInputs,
+  type RotatingMassInputs,
+  type RotatingMassRule,
+  rotatingFractionByRatio,
+  rotatingMass,
+  rotatingMassRules,
+} from "./resistance/rotating-inertia.js";
 export { defaultRotatingMassFraction } from "./resistance/rotating-mass.js";
+export { dynamometerTable, type TableRoadLoadOptions, tableRoadLoad } from "./resistance/table-road-load.js";
 export {
   type CertifiedResistanceInputs,
   certifiedResistance,
@@ -208,9 +337,49 @@ export {
   wheelPower,
 } from "./resistance/total-resistance.js";
 export {
+  type TyreCategory,
+  type TyreClass,
+  type TyreClassOptions,
+  type TyreLabelRegulation,
+  tyreClass,
+} from "./resistance/tyre-classes.js";
+export {
   type TyreForceAtTemperatureInputs,
   type TyreForceInputs,
   tyreForce,
   tyreForceAtTemperature,
 } from "./resistance/tyre-force.js";
+export {
+  radialTyres,
+  type TyresAtPressureOptions,
+  type TyresOfReportOptions,
+  tyreCoefficientAt,
+  tyresAtPressure,
+  tyresOfReport,
+  tyresOnConcrete,
+} from "./resistance/tyre-forms.js";
+export {
+  type TyreTemperatureFactorInputs,
+  type TyreTemperatureRule,
+  type TyreTemperatureRuleName,
+  tyreTemperatureFactor,
+  tyreTemperatureRules,
+} from "./resistance/tyre-temperature.js";
+export {
+  type FitTyresOptions,
+  fitTyres,
+  type TyreFit,
+  type Tyres,
+  type TyresOptions,
+  tyres,
+} from "./resistance/tyres.js";
 export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";
+export {
+  type WindAveragedDragArea,
+  type WindAveragedDragAreaOptions,
+  type WindAverageFactorInputs,
+  windAveragedDragArea,
+  windAverageFactor,
+  type YawedDragArea,
+} from "./resistance/wind-averaged-drag.js";
+export { crossWind, headWind, type WindComponentInputs } from "./resistance/wind-components.js";

@@ -1,4 +1,4 @@
-import { isQuantity } from "@tarewatt/units";
+import { isQuantity, q } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
 import * as roadload from "../src/index.js";
 import { plainDrivetrain, plainLoad } from "./support.js";
@@ -9,6 +9,13 @@ function changeable(thing: unknown, path: string): string[] {
   const inside = Object.entries(thing).flatMap(([key, value]) => changeable(value, `${path}.${key}`));
   return Object.isFrozen(thing) ? inside : [path, ...inside];
 }
+
+const ends = { from: q("100 km/h"), to: q("20 km/h"), step: q("5 s") };
+const coastDown = roadload.coastDown({
+  runs: [{ direction: "out", ...roadload.simulateCoastDown({ load: plainLoad, ...ends }) }],
+  ...{ speedUnit: "m/s", testMass: q("2 t"), air: { temperature: q("20 °C"), pressure: q("1 bar") } },
+});
+const wind = { windSpeed: q("3 m/s"), vehicleSpeed: q("100 km/h") };
 
 describe("what the package shares", () => {
   const data = Object.entries(roadload).filter(([, thing]) => typeof thing === "object");
@@ -36,6 +43,18 @@ describe("what the package shares", () => {
     ["its forces", plainLoad.at(roadload.udds.maximumSpeed)],
     ["a certified load", roadload.toCertified(plainLoad)],
     ["a drivetrain", plainDrivetrain],
+    ["a coast-down", coastDown],
+    ["a moved load", roadload.moveRoadLoad(plainLoad, { mass: q("2.2 t") })],
+    ["its changes", roadload.moveRoadLoad(plainLoad, { mass: q("2.2 t") }).changesAt(q("20 m/s"))],
+    ["a bridge", roadload.roadLoadBridge({ from: plainLoad, to: plainLoad, speed: q("20 m/s") })],
+    ["tyres", roadload.radialTyres()],
+    [
+      "a load with things added",
+      roadload.withAddOns(plainLoad, [{ name: "box", dragArea: q("0.1 m²"), source: "own" }]),
+    ],
+    ["a tyre class", roadload.tyreClass({ letter: "B", category: "C1", regulation: "EU 2020/740" })],
+    ["a climate", roadload.cabinClimate({ ambient: q("-7 °C"), target: q("20 °C"), heater: "heat pump" })],
+    ["a drag area in wind", roadload.windAveragedDragArea({ dragArea: q("0.6 m²"), ...wind })],
     [
       "a trace",
       roadload.speedTrace({

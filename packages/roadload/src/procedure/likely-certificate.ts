@@ -4,7 +4,8 @@ import { hwfet } from "../cycle/hwfet.js";
 import { udds } from "../cycle/udds.js";
 import { typicalDrivetrain } from "../drivetrain/typical-drivetrain.js";
 import { typicalDrivetrainFit } from "../drivetrain/typical-drivetrain-fit.js";
-import { type DriveResult, driveCycle } from "../energy/drive-cycle.js";
+import { driveCycle } from "../energy/drive-cycle.js";
+import type { DriveResult } from "../energy/drive-result.js";
 import type { RoadLoad } from "../resistance/road-load.js";
 
 /** Options of {@link likelyCertificate}. */
