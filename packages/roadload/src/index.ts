@@ -16,15 +16,38 @@ export {
   standardAtmosphereTemperature,
 } from "./air/standard-atmosphere.js";
 // cycle
+export { cltcP } from "./cycle/cltc-p.js";
+export { type CutCycleOptions, cutCycle } from "./cycle/cut-cycle.js";
 export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
-export { cycles } from "./cycle/cycles.js";
+export {
+  type CycleStatistics,
+  type CycleStatisticsOptions,
+  cycleStatistics,
+  type StatisticsMethod,
+} from "./cycle/cycle-statistics.js";
+export { type CycleName, cycles } from "./cycle/cycles.js";
+export { ftp75 } from "./cycle/ftp75.js";
+export {
+  type GradeCycleOptions,
+  type GradeProfile,
+  type GradeRowBasis,
+  gradeCycle,
+  usHighwayGrade,
+} from "./cycle/grade-profile.js";
 export { hwfet } from "./cycle/hwfet.js";
+export { type JoinCyclesOptions, joinCycles, type RepeatCycleOptions, repeatCycle } from "./cycle/join-cycles.js";
+export { nedc } from "./cycle/nedc.js";
 export type { TimeUnit } from "./cycle/read-table.js";
+export { type ResampleCycleOptions, resampleCycle } from "./cycle/resample-cycle.js";
+export { sc03 } from "./cycle/sc03.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
+export { type BadRow, type SpeedTraceFromCsvOptions, speedTraceFromCsv } from "./cycle/speed-trace-from-csv.js";
 export type { SpeedUnit } from "./cycle/speed-unit.js";
 export { udds } from "./cycle/udds.js";
 export { us06 } from "./cycle/us06.js";
+export { us06City, us06Highway } from "./cycle/us06-parts.js";
 export { wltc3b } from "./cycle/wltc3b.js";
+export { wltc3bCity } from "./cycle/wltc3b-city.js";
 // drivetrain
 export type { Drivetrain } from "./drivetrain/drivetrain.js";
 export {

@@ -17,6 +17,9 @@ export interface CycleDefinition {
   readonly name: string;
   readonly source: Source;
   readonly notes?: readonly string[];
+  readonly warnings?: readonly string[];
+  /** Grade between every row and the next. */
+  readonly grade?: readonly number[] | undefined;
   /** Unit that distances and speeds are shown in. */
   readonly unit: SpeedUnit;
   readonly phases?: readonly { readonly name: string; readonly from: number; readonly to: number }[];
@@ -35,7 +38,7 @@ interface Computed extends CycleTable {
 
 /** Builds a cycle whose numbers are computed once, when first asked for. @internal */
 export function makeCycle(definition: CycleDefinition): Cycle {
-  const { name, source, notes = [] } = definition;
+  const { name, source, notes = [], warnings = [], grade } = definition;
   let known: Computed | undefined;
   const computed = (): Computed => {
     known ??= compute(definition);
@@ -45,6 +48,8 @@ export function makeCycle(definition: CycleDefinition): Cycle {
     name,
     source: Object.freeze({ ...source }),
     notes: Object.freeze([...notes]),
+    warnings: Object.freeze([...warnings]),
+    ...(grade === undefined ? {} : { grade: Object.freeze([...grade]) }),
     get time() {
       return computed().time;
     },

@@ -42,13 +42,40 @@ export function readTable(given: GivenTable): { time: number[]; speed: number[] 
   return { time, speed };
 }
 
-function column(name: string, given: unknown): number[] {
+/** Steeper than this there is no road: rise over run. */
+const STEEPEST = 1;
+
+/** Checks grades and copies them. @internal */
+export function readGrades(given: unknown, expected: number): number[] {
+  const grades = column("grade", given, 1);
+  if (grades.length !== expected) {
+    throw new InputError(
+      "INCONSISTENT",
+      `grade must have one number between every row and the next: got ${grades.length} for ${expected} steps`,
+      { given: grades.length, expected },
+    );
+  }
+  grades.forEach((grade, index) => {
+    if (Math.abs(grade) <= STEEPEST) return;
+    throw new InputError(
+      "OUT_OF_RANGE",
+      `grade must be from -1 to 1, rise over run: got ${grade} after row ${index + 1}; 5 % is 0.05`,
+      { row: index + 1 },
+    );
+  });
+  return grades;
+}
+
+function column(name: string, given: unknown, least = 2): number[] {
   // No instanceof: arrays of another realm are arrays too. A DataView is a view without a length.
   if (!Array.isArray(given) && !(ArrayBuffer.isView(given) && "length" in given)) {
     throw new InputError("NOT_AN_OBJECT", `${name} must be an array of numbers: got ${describeGiven(given)}`, { name });
   }
   const { length } = given as ArrayLike<unknown>;
-  if (length < 2) throw new InputError("EMPTY", `${name} must have at least two rows: got ${length}`, { name, length });
+  if (length < least) {
+    const rows = least === 1 ? "one row" : "two rows";
+    throw new InputError("EMPTY", `${name} must have at least ${rows}: got ${length}`, { name, length });
+  }
   if (length > MAX_ROWS) {
     throw new InputError("TOO_LONG", `${name} must have at most ${MAX_ROWS} rows: got ${length}`, { name, length });
   }

@@ -162,9 +162,21 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
-    warnings: warningsOf(scope, atBattery, `on ${cycle.name}`),
+    warnings: Object.freeze([...warningsOf(scope, atBattery, `on ${cycle.name}`), ...doubtsAbout(cycle)]),
     working: () => explain(scope, total, wheel, through),
   });
+}
+
+/** What the cycle itself says, and what of it is not counted here. A cycle of an older copy has no warnings. */
+function doubtsAbout({ grade, warnings }: Partial<Cycle>): readonly string[] {
+  return [
+    ...(Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : []),
+    ...(grade === undefined
+      ? []
+      : [
+          "the grades that the cycle carries are not counted here: the road is level, or of the one grade that was given",
+        ]),
+  ];
 }
 
 /** What becomes of the energy at the wheels, in J. */
