@@ -119,6 +119,66 @@ export {
   combinedFuelEconomy,
   combinedWeights,
 } from "./procedure/combined.js";
+export {
+  type FirstCycleWeightInputs,
+  firstCycleWeight,
+  type WeightedConsumptionInputs,
+  weightedConsumption,
+} from "./procedure/depletion.js";
+export type { DrivenCycle } from "./procedure/driven-cycles.js";
+export {
+  type CurbMassOfTestWeightOptions,
+  curbMassOfTestWeight,
+  type EquivalentTestWeightOptions,
+  equivalentTestWeight,
+  type TestWeightClass,
+} from "./procedure/equivalent-test-weight.js";
+export {
+  type DerivedFiveCycleInputs,
+  type DerivedFiveCycleSet,
+  derivedFiveCycle,
+  derivedFiveCycleSets,
+  type FiveCycleCityInputs,
+  type FiveCycleHighwayInputs,
+  type FiveCycleInputs,
+  fiveCycleCity,
+  fiveCycleHighway,
+} from "./procedure/five-cycle.js";
+export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
+export type { Rule } from "./procedure/rule.js";
+export type { ProcedureVehicle } from "./procedure/simulate.js";
+export { simulateCltc, simulateNedc } from "./procedure/simulate-cycle.js";
+export { simulateUsTest } from "./procedure/simulate-us.js";
+export { simulateWltp } from "./procedure/simulate-wltp.js";
+export {
+  type LabelAdjustmentMethod,
+  labelAdjustment,
+  type RoundForUsLabelOptions,
+  roundForUsLabel,
+  type UsLabelFigures,
+  type UsLabelOptions,
+  type UsLabelResult,
+  type UsLabelScope,
+  type UsLabelScopeOptions,
+  usLabel,
+  usLabelScope,
+} from "./procedure/us-label.js";
+export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
+export {
+  type InterpolationCoefficientInputs,
+  interpolationCoefficient,
+  type TestedVehicle,
+  type WltpIndividualOptions,
+  type WltpIndividualResult,
+  wltpIndividual,
+} from "./procedure/wltp-individual.js";
+export {
+  type WltpPartCycles,
+  type WltpProcedure,
+  type WltpRangeOptions,
+  wltpRange,
+} from "./procedure/wltp-range.js";
+export { type WltpTestMassInputs, wltpLoadShare, wltpTestMass } from "./procedure/wltp-test-mass.js";
 // resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {
