@@ -133,6 +133,7 @@ export {
   equivalentTestWeight,
   type TestWeightClass,
 } from "./procedure/equivalent-test-weight.js";
+export type { FigureProcedure } from "./procedure/family-figures.js";
 export {
   type DerivedFiveCycleInputs,
   type DerivedFiveCycleSet,
@@ -144,26 +145,28 @@ export {
   fiveCycleCity,
   fiveCycleHighway,
 } from "./procedure/five-cycle.js";
+export { type LabelAdjustmentMethod, labelAdjustment } from "./procedure/label-adjustment.js";
 export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
+export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
 export type { Rule } from "./procedure/rule.js";
 export type { ProcedureVehicle } from "./procedure/simulate.js";
 export { simulateCltc, simulateNedc } from "./procedure/simulate-cycle.js";
 export { simulateUsTest } from "./procedure/simulate-us.js";
 export { simulateWltp } from "./procedure/simulate-wltp.js";
-export {
-  type LabelAdjustmentMethod,
-  labelAdjustment,
-  type RoundForUsLabelOptions,
-  roundForUsLabel,
-  type UsLabelFigures,
-  type UsLabelOptions,
-  type UsLabelResult,
-  type UsLabelScope,
-  type UsLabelScopeOptions,
-  usLabel,
-  usLabelScope,
-} from "./procedure/us-label.js";
+export { translateFigure } from "./procedure/translate-figure.js";
+export type {
+  KnownOfVehicle,
+  Likely,
+  TranslateConsumptionOptions,
+  TranslatedFigure,
+  TranslateFigureOptions,
+  TranslateRangeOptions,
+  VariedProperty,
+} from "./procedure/translated-figure.js";
+export { type UsLabelOptions, type UsLabelResult, usLabel } from "./procedure/us-label.js";
+export { type UsLabelScope, type UsLabelScopeOptions, usLabelScope } from "./procedure/us-label-scope.js";
 export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
+export { type FamilyPrior, type FamilyProperty, vehicleFamily } from "./procedure/vehicle-family.js";
 export {
   type InterpolationCoefficientInputs,
   interpolationCoefficient,
