@@ -12,7 +12,7 @@ import { readWordsIfGiven } from "../check/read-words.js";
 import type { Cycle } from "./cycle.js";
 import { makeCycle } from "./make-cycle.js";
 import { doubtsOf } from "./physical-sense.js";
-import { type Rows, rowsOf, speedUnitOf } from "./table-of.js";
+import { gradesOfRows, type Rows, rowsOf, speedUnitOf } from "./table-of.js";
 
 /** Options of {@link cutCycle}. */
 export interface CutCycleOptions {
@@ -65,7 +65,7 @@ export function cutCycle(options: CutCycleOptions): Cycle {
     source: cycle.source,
     notes: cycle.notes,
     warnings: doubtsOf(part.time, part.speed, part.grade),
-    grade: part.grade,
+    grade: gradesOfRows(part.grade),
     unit: speedUnitOf(cycle),
     table: () => ({ time: [...part.time], speed: [...part.speed] }),
   });

@@ -63,8 +63,8 @@ export interface Cycle {
   /** Speed of every row, in m/s. */
   readonly speed: readonly number[];
   /**
-   * Grade of the road between every row and the next, one fewer than there are rows: rise over run, positive uphill. Level
-   * road when there is none.
+   * Grade of the road from the row before to every row: rise over run, positive uphill; the first is not read. A level road
+   * when there is none.
    */
   readonly grade?: readonly number[];
   /** Distance, by linear speed between the rows. */

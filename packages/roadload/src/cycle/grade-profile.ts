@@ -12,7 +12,7 @@ import type { Cycle } from "./cycle.js";
 import { makeCycle } from "./make-cycle.js";
 import { doubtsOf } from "./physical-sense.js";
 import { GRADE_BASES, GRADE_DISTANCES, GRADE_PERCENTS } from "./table/grade-us-1037.js";
-import { rowsOf, speedUnitOf } from "./table-of.js";
+import { gradesOfRows, rowsOf, speedUnitOf } from "./table-of.js";
 
 /** Grade of a road over distance, linear between the rows. Plain data. */
 export interface GradeProfile {
@@ -76,7 +76,7 @@ export interface GradeCycleOptions {
  * @throws InputError `OUT_OF_RANGE` when the road is shorter than the cycle, `INCONSISTENT` when the profile's lists do not
  *   fit, `EMPTY`, `NOT_A_NUMBER`, `WRONG_CHOICE`, `NEGATIVE`, and what `readOptions` throws
  * @example
- * gradeCycle({ cycle: hwfet, profile: usHighwayGrade }).grade?.length; // 765
+ * gradeCycle({ cycle: hwfet, profile: usHighwayGrade }).grade?.length; // 766
  */
 export function gradeCycle(options: GradeCycleOptions): Cycle {
   const { from = 0 } = readOptions("gradeCycle", options, { from: { unit: "m", atLeast: 0, optional: true } }, [
@@ -119,7 +119,7 @@ export function gradeCycle(options: GradeCycleOptions): Cycle {
     source: cycle.source,
     notes: cycle.notes,
     warnings: [...doubtsOf(time, speed, grade), ...profile.warnings],
-    grade,
+    grade: gradesOfRows(grade),
     unit: speedUnitOf(cycle),
     phases: cycle.phases,
     table: () => ({ time: [...time], speed: [...speed] }),

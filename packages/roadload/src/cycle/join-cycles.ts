@@ -4,7 +4,7 @@ import type { Cycle } from "./cycle.js";
 import { makeCycle } from "./make-cycle.js";
 import { doubtsOf } from "./physical-sense.js";
 import { MAX_ROWS } from "./pieces.js";
-import { type Rows, rowsOf, speedUnitOf } from "./table-of.js";
+import { gradesOfRows, type Rows, rowsOf, speedUnitOf } from "./table-of.js";
 
 /** Options of {@link joinCycles}. */
 export interface JoinCyclesOptions {
@@ -46,7 +46,7 @@ export function joinCycles(options: JoinCyclesOptions): Cycle {
     source: first.source,
     notes: [...new Set(cycles.flatMap(({ notes }: Cycle) => notes))],
     warnings: doubtsOf(rows.time, rows.speed, rows.grade),
-    grade: rows.grade,
+    grade: gradesOfRows(rows.grade),
     unit: speedUnitOf(first),
     phases: cycles.map((cycle: Cycle, i) => ({ name: cycle.name, ...(rows.spans[i] as Span) })),
     table: () => ({ time: [...rows.time], speed: [...rows.speed] }),

@@ -18,7 +18,7 @@ export interface CycleDefinition {
   readonly source: Source;
   readonly notes?: readonly string[];
   readonly warnings?: readonly string[];
-  /** Grade between every row and the next. */
+  /** Grade of the road from the row before to every row. */
   readonly grade?: readonly number[] | undefined;
   /** Unit that distances and speeds are shown in. */
   readonly unit: SpeedUnit;

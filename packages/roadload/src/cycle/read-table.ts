@@ -47,11 +47,11 @@ const STEEPEST = 1;
 
 /** Checks grades and copies them. @internal */
 export function readGrades(given: unknown, expected: number): number[] {
-  const grades = column("grade", given, 1);
+  const grades = column("grade", given);
   if (grades.length !== expected) {
     throw new InputError(
       "INCONSISTENT",
-      `grade must have one number between every row and the next: got ${grades.length} for ${expected} steps`,
+      `grade must have one number for every row, from the row before: got ${grades.length} for ${expected} rows`,
       { given: grades.length, expected },
     );
   }
@@ -59,23 +59,20 @@ export function readGrades(given: unknown, expected: number): number[] {
     if (Math.abs(grade) <= STEEPEST) return;
     throw new InputError(
       "OUT_OF_RANGE",
-      `grade must be from -1 to 1, rise over run: got ${grade} after row ${index + 1}; 5 % is 0.05`,
+      `grade must be from -1 to 1, rise over run: got ${grade} in row ${index + 1}; 5 % is 0.05`,
       { row: index + 1 },
     );
   });
   return grades;
 }
 
-function column(name: string, given: unknown, least = 2): number[] {
+function column(name: string, given: unknown): number[] {
   // No instanceof: arrays of another realm are arrays too. A DataView is a view without a length.
   if (!Array.isArray(given) && !(ArrayBuffer.isView(given) && "length" in given)) {
     throw new InputError("NOT_AN_OBJECT", `${name} must be an array of numbers: got ${describeGiven(given)}`, { name });
   }
   const { length } = given as ArrayLike<unknown>;
-  if (length < least) {
-    const rows = least === 1 ? "one row" : "two rows";
-    throw new InputError("EMPTY", `${name} must have at least ${rows}: got ${length}`, { name, length });
-  }
+  if (length < 2) throw new InputError("EMPTY", `${name} must have at least two rows: got ${length}`, { name, length });
   if (length > MAX_ROWS) {
     throw new InputError("TOO_LONG", `${name} must have at most ${MAX_ROWS} rows: got ${length}`, { name, length });
   }

@@ -3,7 +3,7 @@ import type { Cycle } from "./cycle.js";
 import { makeCycle } from "./make-cycle.js";
 import { doubtsOf } from "./physical-sense.js";
 import { MAX_ROWS } from "./pieces.js";
-import { rowsOf, speedUnitOf } from "./table-of.js";
+import { gradesOfRows, rowsOf, speedUnitOf } from "./table-of.js";
 
 /** Options of {@link resampleCycle}. */
 export interface ResampleCycleOptions {
@@ -67,7 +67,7 @@ export function resampleCycle(options: ResampleCycleOptions): Cycle {
         : `Read at every ${step} s, which moved the distance by ${Number((moved * 100).toPrecision(3))} %.`,
     ],
     warnings: doubtsOf(times, speeds, grades),
-    grade: grade === undefined ? undefined : grades,
+    grade: grade === undefined ? undefined : gradesOfRows(grades),
     unit: speedUnitOf(cycle),
     phases: same ? cycle.phases.map(({ name, from, to }) => ({ name, from: from - start, to: to - start })) : [],
     table: () => ({ time: [...times], speed: [...speeds] }),

@@ -6,6 +6,7 @@ import { type Line, MAX_LISTED, readCell, readCsv } from "./read-csv.js";
 import type { TimeUnit } from "./read-table.js";
 import { speedTrace } from "./speed-trace.js";
 import type { SpeedUnit } from "./speed-unit.js";
+import { gradesOfRows } from "./table-of.js";
 
 /** Options of {@link speedTraceFromCsv}. */
 export interface SpeedTraceFromCsvOptions {
@@ -50,7 +51,7 @@ export interface BadRow {
  * const text = "time (s),speed (km/h),altitude (m)\n0,0,210\n10,50,210\n60,50,220\n70,0,220";
  * const trip = speedTraceFromCsv({ name: "to the mill", text });
  * trip.distance.in("m"); // 833.3
- * trip.grade?.[1]; // 0.0144...
+ * trip.grade?.[2]; // 0.0144...
  */
 export function speedTraceFromCsv(options: SpeedTraceFromCsvOptions): Cycle {
   readOptions("speedTraceFromCsv", options, {}, [
@@ -86,7 +87,7 @@ export function speedTraceFromCsv(options: SpeedTraceFromCsvOptions): Cycle {
     speedUnit: "m/s",
     ...(heights === undefined
       ? {}
-      : { grade: grade === undefined ? fromAltitudes(times, speeds, heights) : meansOf(heights) }),
+      : { grade: gradesOfRows(grade === undefined ? fromAltitudes(times, speeds, heights) : meansOf(heights)) }),
     ...(source === undefined ? {} : { source }),
   });
 }

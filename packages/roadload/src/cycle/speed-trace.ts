@@ -20,8 +20,8 @@ export interface SpeedTraceOptions {
   /** Unit of the speeds. */
   readonly speedUnit: SpeedUnit;
   /**
-   * Grade of the road between every row and the next, one fewer than rows: rise over run, positive uphill, −1 to 1. Level
-   * road when left out.
+   * Grade of the road from the row before to every row: rise over run, positive uphill, −1 to 1; the first is not read.
+   * Level road when left out.
    */
   readonly grade?: ArrayLike<number> | undefined;
   /** Where the table is from; "own speed trace" when left out. */
@@ -53,9 +53,16 @@ export function speedTrace(options: SpeedTraceOptions): Cycle {
   const { time, speed } = readTable({ time: options.time, speed: options.speed, timeUnit, speedUnit });
   // Cut now and not when first used, so that a trace that is too long is refused here.
   const pieces = cutIntoPieces(time, speed);
-  const grade = options.grade === undefined ? undefined : readGrades(options.grade, time.length - 1);
-  const warnings = doubtsOf(time, speed, grade);
-  return makeCycle({ name, source, unit: speedUnit, warnings, grade, table: () => ({ time, speed, pieces }) });
+  const grade = options.grade === undefined ? undefined : readGrades(options.grade, time.length);
+  const warnings = doubtsOf(time, speed, grade?.slice(1));
+  return makeCycle({
+    name,
+    source,
+    unit: speedUnit,
+    warnings,
+    grade,
+    table: () => ({ time, speed, ...(grade === undefined ? { pieces } : {}) }),
+  });
 }
 
 function choice(name: string, given: unknown, allowed: readonly unknown[]): void {

@@ -15,7 +15,12 @@ export function rowsOf(cycle: Cycle): Rows {
   // Asking for the pieces refuses what is no cycle, and checks the table of a foreign one.
   piecesOf(cycle);
   const { time, speed, grade } = cycle;
-  return { time, speed, grade: grade === undefined ? undefined : readGrades(grade, time.length - 1) };
+  return { time, speed, grade: grade === undefined ? undefined : readGrades(grade, time.length).slice(1) };
+}
+
+/** Grades between the rows as a cycle holds them: one for each row, from the row before; that of the first is not read. @internal */
+export function gradesOfRows(between: readonly number[] | undefined): readonly number[] | undefined {
+  return between === undefined ? undefined : [between[0] as number, ...between];
 }
 
 /** Unit that a cycle shows its speeds in, which its parts keep. @internal */

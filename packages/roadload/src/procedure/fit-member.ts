@@ -21,17 +21,31 @@ export function fitted(
   const prior = vehicleFamily[free];
   const width = prior.high - prior.low;
   const off = (value: number): number => figureOf({ ...member, [free]: value }) - wanted;
-  let { low, high }: { low: number; high: number } = prior;
-  const atLow = off(low);
-  if (atLow * off(high) > 0) return undefined;
-  for (let i = 0; i < 24; i++) {
-    const middle = (low + high) / 2;
-    if (off(middle) * atLow > 0) low = middle;
-    else high = middle;
-  }
-  const found = (low + high) / 2;
+  const found = rootBetween(prior.low, prior.high, off, TOLERANCE * wanted);
+  if (found === undefined) return undefined;
   const slope = Math.abs(off(found + STEP * width) - off(found - STEP * width)) / (2 * STEP * width);
   return { member: { ...member, [free]: found }, weight: density(found, prior) / slope };
+}
+
+/** How exactly the figure is met, in parts of it. */
+const TOLERANCE = 1e-7;
+
+/**
+ * Where a function that rises or falls throughout is zero, by false position in its Illinois form: a figure is nearly a
+ * straight line over a property, so a few steps do. Undefined when it is not zero between the limits.
+ */
+function rootBetween(from: number, to: number, off: (value: number) => number, tolerance: number): number | undefined {
+  let [a, b, atA, atB] = [from, to, off(from), off(to)];
+  if (atA * atB > 0) return undefined;
+  for (let step = 0; step < 60; step++) {
+    const c = (a * atB - b * atA) / (atB - atA);
+    const atC = off(c);
+    if (Math.abs(atC) <= tolerance) return c;
+    if (atC * atB < 0) [a, atA] = [b, atB];
+    else atA /= 2;
+    [b, atB] = [c, atC];
+  }
+  return b;
 }
 
 /** Step of the numerical slope, in parts of the width of a prior. */

@@ -42,10 +42,10 @@ describe("cutting", () => {
       time: [0, 10, 20],
       speed: [0, 10, 10],
       speedUnit: "m/s",
-      grade: [0.01, 0.05],
+      grade: [0, 0.01, 0.05],
     });
-    expect(cutCycle({ cycle: hill, from: q("5 s") }).grade).toEqual([0.01, 0.05]);
-    expect(cutCycle({ cycle: hill, from: q("60 m") }).grade).toEqual([0.05]);
+    expect(cutCycle({ cycle: hill, from: q("5 s") }).grade?.slice(1)).toEqual([0.01, 0.05]);
+    expect(cutCycle({ cycle: hill, from: q("60 m") }).grade?.slice(1)).toEqual([0.05]);
   });
 
   it("gives the phases of WLTC", () => {
@@ -155,11 +155,11 @@ describe("grades", () => {
   it("gain the height of the road, over any cycle and from any place", () => {
     const height = (to: number): number => {
       let sum = 0;
-      for (let i = 0; i < 200_000; i++) sum += gradeAt(((i + 0.5) / 200_000) * to) * (to / 200_000);
+      for (let i = 0; i < 20_000; i++) sum += gradeAt(((i + 0.5) / 20_000) * to) * (to / 20_000);
       return sum;
     };
     const cycle = gradeCycle({ cycle: hwfet, profile: usHighwayGrade });
-    const climbed = (cycle.grade ?? []).reduce((sum, grade, i) => {
+    const climbed = (cycle.grade ?? []).slice(1).reduce((sum, grade, i) => {
       const way = ((hwfet.speed[i] as number) + (hwfet.speed[i + 1] as number)) / 2;
       return sum + grade * way;
     }, 0);
@@ -198,8 +198,8 @@ describe("physical sense", () => {
 
   it("warns of roads that are too steep, and refuses walls", () => {
     const trace = { name: "hill", time: [0, 1, 2], speed: [5, 5, 5], speedUnit: "m/s" } as const;
-    expect(speedTrace({ ...trace, grade: [0.1, 0.4] }).warnings.join(" ")).toContain("steeper than 35 %");
-    expect(codeOf(() => speedTrace({ ...trace, grade: [5, 0] }))).toBe("OUT_OF_RANGE");
-    expect(codeOf(() => speedTrace({ ...trace, grade: [0] }))).toBe("INCONSISTENT");
+    expect(speedTrace({ ...trace, grade: [0, 0.1, 0.4] }).warnings.join(" ")).toContain("steeper than 35 %");
+    expect(codeOf(() => speedTrace({ ...trace, grade: [0, 5, 0] }))).toBe("OUT_OF_RANGE");
+    expect(codeOf(() => speedTrace({ ...trace, grade: [0, 0] }))).toBe("INCONSISTENT");
   });
 });
