@@ -122,6 +122,8 @@ export {
 export {
   type FirstCycleWeightInputs,
   firstCycleWeight,
+  type RechargeAllocationFactorInputs,
+  rechargeAllocationFactor,
   type WeightedConsumptionInputs,
   weightedConsumption,
 } from "./procedure/depletion.js";

@@ -1,7 +1,7 @@
 import { InputError } from "@tarewatt/units";
 
-/** Longest text, in characters: a day at 10 Hz with four columns fits. @internal */
-export const MAX_TEXT = 50_000_000;
+/** Longest text, in characters: a day at 10 Hz with four columns fits. */
+const MAX_TEXT = 50_000_000;
 /** How many bad rows an error lists; it counts all. @internal */
 export const MAX_LISTED = 20;
 

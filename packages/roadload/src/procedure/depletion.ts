@@ -63,3 +63,30 @@ export const weightedConsumption: Relation<
   source: { document: "SAE J1634, section 8; UN GTR No. 15, annex 8, 4.4.2.1", status: "memory" },
   evaluate: ({ firstWeight, first, later }) => firstWeight * first + (1 - firstWeight) * later,
 });
+
+/** Inputs of {@link rechargeAllocationFactor}. */
+export interface RechargeAllocationFactorInputs {
+  /** Energy from the wall that fills the battery after the test. */
+  readonly rechargeEnergy: Quantity<Energy>;
+  /** Energy that the battery gave over the test. */
+  readonly usableEnergy: Quantity<Energy>;
+}
+
+/**
+ * Recharge allocation factor (RAF): wall energy per battery energy, which takes every consumption of a test to the wall.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * rechargeAllocationFactor({ rechargeEnergy: q("90 kWh"), usableEnergy: q("80 kWh") }); // 1.125
+ */
+export const rechargeAllocationFactor: Relation<RechargeAllocationFactorInputs, number> = /* @__PURE__ */ relation({
+  name: "recharge allocation factor",
+  inputs: {
+    rechargeEnergy: { symbol: "E_ac", unit: "kWh", meaning: "energy from the wall for the recharge", above: 0 },
+    usableEnergy: { symbol: "E_u", unit: "kWh", meaning: "energy that the battery gave over the test", above: 0 },
+  },
+  result: { symbol: "RAF", unit: "1" },
+  expression: "E_ac/E_u",
+  source: { document: "SAE J1634, section 8", status: "memory" },
+  evaluate: ({ rechargeEnergy, usableEnergy }) => rechargeEnergy / usableEnergy,
+});

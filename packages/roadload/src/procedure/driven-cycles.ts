@@ -9,7 +9,7 @@ import {
   type Working,
 } from "@tarewatt/units";
 import { rangeFromConsumption } from "../energy/range.js";
-import { firstCycleWeight, weightedConsumption } from "./depletion.js";
+import { firstCycleWeight, rechargeAllocationFactor, weightedConsumption } from "./depletion.js";
 import type { ProcedurePart } from "./procedure-result.js";
 
 /** A cycle as it was driven in a test, or in a simulation of one. */
@@ -105,9 +105,13 @@ export function shown(consumption: number, show: "mi" | "km"): Quantity<EnergyPe
 }
 
 /** Energy of the recharge per energy that the battery gave; it cannot be below 1. @internal */
-export function wallPerBattery(usableEnergy: number, rechargeEnergy: number | undefined): number | undefined {
+export function wallPerBattery(
+  usableEnergy: number,
+  rechargeEnergy: number | undefined,
+  working?: Working,
+): number | undefined {
   if (rechargeEnergy === undefined) return undefined;
-  if (rechargeEnergy >= usableEnergy) return rechargeEnergy / usableEnergy;
+  if (rechargeEnergy >= usableEnergy) return rechargeAllocationFactor.of({ rechargeEnergy, usableEnergy }, working);
   throw new InputError(
     "INCONSISTENT",
     `the recharge from the wall of ${rechargeEnergy} kWh is less than the ${usableEnergy} kWh that the battery gave`,

@@ -70,7 +70,7 @@ export function translateFigure(
       : "the figure is multiplied by the ratio of the family: without the usable energy it says nothing of the consumption",
     vehicles: Object.freeze({ simulated: COUNT, kept: kept.length }),
     varied: variedOf(from, to, known, kind === "consumption" && boundary === "wall"),
-    warnings: Object.freeze(warningsOf(from, to, kept.length)),
+    warnings: Object.freeze(warningsOf(from, to, known, kept.length)),
   };
   // Beside the figure, in its unit
   const times = <D extends Quantity<Length> | Quantity<EnergyPerDistance>>(given: D): Likely<D> =>
@@ -120,7 +120,7 @@ function variedOf(
   );
 }
 
-function warningsOf(from: FigureProcedure, to: FigureProcedure, kept: number): string[] {
+function warningsOf(from: FigureProcedure, to: FigureProcedure, known: Partial<FamilyMember>, kept: number): string[] {
   const both = [from, to];
   return [
     "translated by a family of invented vehicles, not measured: the spread is that of the family",
@@ -130,7 +130,7 @@ function warningsOf(from: FigureProcedure, to: FigureProcedure, kept: number): s
     ...(both.includes("NEDC")
       ? ["how much lower the road loads of the old European procedure are is common practice, no source"]
       : []),
-    ...(both.includes("US label")
+    ...(both.includes("US label") && known.labelAdjustment === undefined
       ? ["the adjustment of a US label depends on its method (two or five cycles), which is worth about 5 %"]
       : []),
     ...(kept < COUNT / 4

@@ -116,6 +116,7 @@ export function usMultiCycle(options: UsMultiCycleOptions): ProcedureResult {
     working: () => {
       const working: Working = [];
       figuresOf(city, highway, basis, working);
+      wallPerBattery(usableEnergy, rechargeEnergy, working);
       return working as Step[];
     },
   });

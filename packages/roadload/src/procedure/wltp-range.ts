@@ -140,6 +140,7 @@ export function wltpRange(options: WltpRangeOptions): ProcedureResult {
     working: () => {
       const working: Working = [];
       figuresOf(cycles, known, basis, working);
+      wallPerBattery(usableEnergy, rechargeEnergy, working);
       return working as Step[];
     },
   });

@@ -119,6 +119,7 @@ describe("the US multi-cycle test", () => {
       "range",
       "range",
       "combined consumption",
+      "recharge allocation factor",
     ]);
     expect(Object.isFrozen(result) && Object.isFrozen(result.parts)).toBe(true);
   });
