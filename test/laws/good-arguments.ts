@@ -16,12 +16,15 @@ import {
   driveCycle,
   efficiencyDrivetrain,
   inductionMotor100kW,
+  nedc,
   radialTyres,
   roadLoad,
   roadLoadNumbers,
   route,
   simulateCoastDown,
+  simulateUsTest,
   udds,
+  usLabel,
 } from "@tarewatt/roadload";
 import { type Energy, type Mass, type Quantity, q, relation, type Speed } from "@tarewatt/units";
 
@@ -94,6 +97,12 @@ const coastDownOptions = () => {
     },
   };
 };
+const procedureVehicle = {
+  ...{ load, drivetrain, accessories: q("300 W"), usableEnergy: q("90 kWh") },
+  ...{ chargingEfficiency: 0.9, coldStart: q("0.3 kWh") },
+};
+const usTest = simulateUsTest(procedureVehicle);
+const testCycle = { energy: q("2 kWh"), distance: q("12 km") };
 const vehicle = () => new Float64Array([1, 2]);
 
 const axles = { frontShare: 0.5, centreOfGravityHeight: q("0.55 m"), wheelbase: q("2.9 m") };
@@ -356,6 +365,72 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ load: { ...load }, power: q("150 kW"), force: q("8 kN"), speed: q("30 km/h") },
       towed: { mass: q("1 t"), rollingResistanceCoefficient: 0.01, addedDragArea: q("1 m²") },
+    },
+  ],
+  "roadload.speedTraceFromCsv": () => [
+    {
+      name: "own",
+      text: "t,v,grade\n0,0,0\n1,5,1\n2,0,2",
+      timeUnit: "s",
+      speedUnit: "m/s",
+      gradeUnit: "%",
+      source: { ...source },
+    },
+  ],
+  "roadload.cutCycle": () => [{ cycle: nedc, from: q("10 s"), to: q("1 km"), name: "part" }],
+  "roadload.joinCycles": () => [{ cycles: [nedc, udds], pause: q("15 s"), name: "both" }],
+  "roadload.repeatCycle": () => [{ cycle: nedc, times: 2, pause: q("15 s"), name: "twice" }],
+  "roadload.resampleCycle": () => [{ cycle: nedc, step: q("2 s") }],
+  "roadload.cycleStatistics": () => [{ cycle: nedc, method: "between rows" }],
+  "roadload.gradeCycle": () => [
+    {
+      cycle: nedc,
+      from: q("0 m"),
+      profile: { name: "hill", distance: [0, 20000], grade: [0, 0.02], warnings: ["invented"] },
+    },
+  ],
+  "roadload.equivalentTestWeight": () => [{ curbMass: q("2000 kg") }],
+  "roadload.curbMassOfTestWeight": () => [{ equivalentTestWeight: q("4,500 lb") }],
+  "roadload.usMultiCycle": () => [
+    {
+      ...{ city: [{ ...testCycle }, testCycle, testCycle, testCycle], highway: [testCycle, { ...testCycle }] },
+      ...{ usableEnergy: q("90 kWh"), rechargeEnergy: q("100 kWh") },
+    },
+  ],
+  "roadload.usLabel": () => [
+    {
+      test: { ...usTest },
+      adjustment: { method: "vehicle-specific 5-cycle", city: q("400 Wh/mi"), highway: q("420 Wh/mi") },
+    },
+  ],
+  "roadload.roundForUsLabel": () => [{ label: { ...usLabel({ test: usTest, adjustment: { method: "default" } }) } }],
+  "roadload.usLabelScope": () => [{ grossWeight: q("9,000 lb"), carriesPersons: true }],
+  "roadload.wltpRange": () => [
+    {
+      ...{ procedure: "shortened", cycles: [{ ...testCycle }, testCycle], usableEnergy: q("90 kWh") },
+      ...{ rechargeEnergy: q("100 kWh"), parts: { high: [testCycle, { ...testCycle }] } },
+    },
+  ],
+  "roadload.wltpIndividual": () => [
+    {
+      low: { cycleEnergy: q("11 MJ"), consumption: q("15.6 kWh/100 km"), range: q("540 km") },
+      high: { cycleEnergy: q("13 MJ"), consumption: q("18 kWh/100 km"), range: q("470 km") },
+      cycleEnergy: q("12 MJ"),
+    },
+  ],
+  "roadload.simulateUsTest": () => [{ ...procedureVehicle }],
+  "roadload.simulateWltp": () => [{ ...procedureVehicle }],
+  "roadload.simulateNedc": () => [{ ...procedureVehicle }],
+  "roadload.simulateCltc": () => [{ ...procedureVehicle }],
+  "roadload.translateFigure": () => [
+    {
+      ...{ range: q("500 km"), usableEnergy: q("80 kWh"), from: "NEDC", to: "NEDC" },
+      known: {
+        curbMass: q("2000 kg"),
+        rollingResistanceCoefficient: 0.009,
+        chargingEfficiency: 0.9,
+        labelAdjustment: 0.7,
+      },
     },
   ],
   "roadload.wheelEnergy": () => [udds, { ...roadLoadNumbers(load) }],

@@ -65,16 +65,39 @@ export {
 } from "./climate/heat-pump.js";
 export type { Spread } from "./climate/spread.js";
 // cycle
+export { cltcP } from "./cycle/cltc-p.js";
+export { type CutCycleOptions, cutCycle } from "./cycle/cut-cycle.js";
 export type { Cycle, CyclePhase, CycleSegments, CycleTotals } from "./cycle/cycle.js";
-export { cycles } from "./cycle/cycles.js";
+export {
+  type CycleStatistics,
+  type CycleStatisticsOptions,
+  cycleStatistics,
+  type StatisticsMethod,
+} from "./cycle/cycle-statistics.js";
+export { type CycleName, cycles } from "./cycle/cycles.js";
+export { ftp75 } from "./cycle/ftp75.js";
+export {
+  type GradeCycleOptions,
+  type GradeProfile,
+  type GradeRowBasis,
+  gradeCycle,
+  usHighwayGrade,
+} from "./cycle/grade-profile.js";
 export { hwfet } from "./cycle/hwfet.js";
+export { type JoinCyclesOptions, joinCycles, type RepeatCycleOptions, repeatCycle } from "./cycle/join-cycles.js";
+export { nedc } from "./cycle/nedc.js";
 export type { TimeUnit } from "./cycle/read-table.js";
+export { type ResampleCycleOptions, resampleCycle } from "./cycle/resample-cycle.js";
 export { defaultRouteAcceleration, type RouteOptions, type RouteSegment, route } from "./cycle/route.js";
+export { sc03 } from "./cycle/sc03.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
+export { type BadRow, type SpeedTraceFromCsvOptions, speedTraceFromCsv } from "./cycle/speed-trace-from-csv.js";
 export type { SpeedUnit } from "./cycle/speed-unit.js";
 export { udds } from "./cycle/udds.js";
 export { us06 } from "./cycle/us06.js";
+export { us06City, us06Highway } from "./cycle/us06-parts.js";
 export { wltc3b } from "./cycle/wltc3b.js";
+export { wltc3bCity } from "./cycle/wltc3b-city.js";
 // drivetrain
 export { type AxleLoadInputs, frontAxleLoad, rearAxleLoad } from "./drivetrain/axle-load.js";
 export {
@@ -200,12 +223,77 @@ export {
   combinedWeights,
 } from "./procedure/combined.js";
 export {
+  type FirstCycleWeightInputs,
+  firstCycleWeight,
+  type RechargeAllocationFactorInputs,
+  rechargeAllocationFactor,
+  type WeightedConsumptionInputs,
+  weightedConsumption,
+} from "./procedure/depletion.js";
+export type { DrivenCycle } from "./procedure/driven-cycles.js";
+export {
+  type CurbMassOfTestWeightOptions,
+  curbMassOfTestWeight,
+  type EquivalentTestWeightOptions,
+  equivalentTestWeight,
+  type TestWeightClass,
+} from "./procedure/equivalent-test-weight.js";
+export type { FigureProcedure } from "./procedure/family-figures.js";
+export {
+  type DerivedFiveCycleInputs,
+  type DerivedFiveCycleSet,
+  derivedFiveCycle,
+  derivedFiveCycleSets,
+  type FiveCycleCityInputs,
+  type FiveCycleHighwayInputs,
+  type FiveCycleInputs,
+  fiveCycleCity,
+  fiveCycleHighway,
+} from "./procedure/five-cycle.js";
+export { type LabelAdjustmentMethod, labelAdjustment } from "./procedure/label-adjustment.js";
+export {
   type LikelyCertificate,
   type LikelyCertificateOptions,
   type LikelyConsumption,
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
-// tyres that change with speed, and what is added to a vehicle
+export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
+export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
+export type { Rule } from "./procedure/rule.js";
+export type { ProcedureVehicle } from "./procedure/simulate.js";
+export { simulateCltc, simulateNedc } from "./procedure/simulate-cycle.js";
+export { simulateUsTest } from "./procedure/simulate-us.js";
+export { simulateWltp } from "./procedure/simulate-wltp.js";
+export { translateFigure } from "./procedure/translate-figure.js";
+export type {
+  KnownOfVehicle,
+  Likely,
+  TranslateConsumptionOptions,
+  TranslatedFigure,
+  TranslateFigureOptions,
+  TranslateRangeOptions,
+  VariedProperty,
+} from "./procedure/translated-figure.js";
+export { type UsLabelOptions, type UsLabelResult, usLabel } from "./procedure/us-label.js";
+export { type UsLabelScope, type UsLabelScopeOptions, usLabelScope } from "./procedure/us-label-scope.js";
+export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
+export { type FamilyPrior, type FamilyProperty, vehicleFamily } from "./procedure/vehicle-family.js";
+export {
+  type InterpolationCoefficientInputs,
+  interpolationCoefficient,
+  type TestedVehicle,
+  type WltpIndividualOptions,
+  type WltpIndividualResult,
+  wltpIndividual,
+} from "./procedure/wltp-individual.js";
+export {
+  type WltpPartCycles,
+  type WltpProcedure,
+  type WltpRangeOptions,
+  wltpRange,
+} from "./procedure/wltp-range.js";
+export { type WltpTestMassInputs, wltpLoadShare, wltpTestMass } from "./procedure/wltp-test-mass.js";
+// resistance
 export {
   type AddOn,
   type AddOnDragArea,
@@ -213,7 +301,6 @@ export {
   type RoadLoadWithAddOns,
   withAddOns,
 } from "./resistance/add-ons.js";
-// resistance
 export { type AerodynamicDragInputs, aerodynamicDrag } from "./resistance/aerodynamic-drag.js";
 export {
   type CertifiedRoadLoadOptions,

@@ -56,11 +56,16 @@ export interface Cycle {
   readonly source: Source;
   /** What a reader should know about this table. */
   readonly notes: readonly string[];
+  /** What a reader should doubt, such as accelerations that no road vehicle has; empty when there is nothing. */
+  readonly warnings: readonly string[];
   /** Time of every row, in s. */
   readonly time: readonly number[];
   /** Speed of every row, in m/s. */
   readonly speed: readonly number[];
-  /** Grade of the road from the row before to every row, rise over run; the first is not read. A level road when there is none. */
+  /**
+   * Grade of the road from the row before to every row: rise over run, positive uphill; the first is not read. A level road
+   * when there is none.
+   */
   readonly grade?: readonly number[];
   /** Distance, by linear speed between the rows. */
   readonly distance: Quantity<Length>;

@@ -17,10 +17,11 @@ export interface CycleDefinition {
   readonly name: string;
   readonly source: Source;
   readonly notes?: readonly string[];
+  readonly warnings?: readonly string[];
+  /** Grade of the road from the row before to every row. */
+  readonly grade?: readonly number[] | undefined;
   /** Unit that distances and speeds are shown in. */
   readonly unit: SpeedUnit;
-  /** Grade of the road from the row before to every row. */
-  readonly grade?: readonly number[];
   readonly phases?: readonly { readonly name: string; readonly from: number; readonly to: number }[];
   /** Called once, when the table is first needed: a cycle that is not used costs nothing. */
   readonly table: () => CycleTable;
@@ -37,7 +38,7 @@ interface Computed extends CycleTable {
 
 /** Builds a cycle whose numbers are computed once, when first asked for. @internal */
 export function makeCycle(definition: CycleDefinition): Cycle {
-  const { name, source, notes = [], grade } = definition;
+  const { name, source, notes = [], warnings = [], grade } = definition;
   let known: Computed | undefined;
   const computed = (): Computed => {
     known ??= compute(definition);
@@ -47,6 +48,7 @@ export function makeCycle(definition: CycleDefinition): Cycle {
     name,
     source: Object.freeze({ ...source }),
     notes: Object.freeze([...notes]),
+    warnings: Object.freeze([...warnings]),
     ...(grade === undefined ? {} : { grade: Object.freeze([...grade]) }),
     get time() {
       return computed().time;

@@ -42,6 +42,30 @@ export function readTable(given: GivenTable): { time: number[]; speed: number[] 
   return { time, speed };
 }
 
+/** Steeper than this there is no road: rise over run. */
+const STEEPEST = 1;
+
+/** Checks grades and copies them. @internal */
+export function readGrades(given: unknown, expected: number): number[] {
+  const grades = column("grade", given);
+  if (grades.length !== expected) {
+    throw new InputError(
+      "INCONSISTENT",
+      `grade must have one number for every row, from the row before: got ${grades.length} for ${expected} rows`,
+      { given: grades.length, expected },
+    );
+  }
+  grades.forEach((grade, index) => {
+    if (Math.abs(grade) <= STEEPEST) return;
+    throw new InputError(
+      "OUT_OF_RANGE",
+      `grade must be from -1 to 1, rise over run: got ${grade} in row ${index + 1}; 5 % is 0.05`,
+      { row: index + 1 },
+    );
+  });
+  return grades;
+}
+
 function column(name: string, given: unknown): number[] {
   // No instanceof: arrays of another realm are arrays too. A DataView is a view without a length.
   if (!Array.isArray(given) && !(ArrayBuffer.isView(given) && "length" in given)) {

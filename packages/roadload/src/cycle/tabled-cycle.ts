@@ -6,15 +6,19 @@ import { type CycleDefinition, makeCycle } from "./make-cycle.js";
 export function tabledCycle(
   definition: Omit<CycleDefinition, "table" | "unit"> & {
     readonly unit: "mph" | "km/h";
-    readonly speeds: readonly number[];
+    /** The speeds; a function where they are parts of a table put together, so that nothing is done before it is needed. */
+    readonly speeds: readonly number[] | (() => readonly number[]);
   },
 ): Cycle {
   const { speeds, ...rest } = definition;
   return makeCycle({
     ...rest,
-    table: () => ({
-      time: speeds.map((_, second) => second),
-      speed: speeds.map(definition.unit === "mph" ? converter("mph", "m/s") : converter("km/h", "m/s")),
-    }),
+    table: () => {
+      const list = typeof speeds === "function" ? speeds() : speeds;
+      return {
+        time: list.map((_, second) => second),
+        speed: list.map(definition.unit === "mph" ? converter("mph", "m/s") : converter("km/h", "m/s")),
+      };
+    },
   });
 }

@@ -97,11 +97,17 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
     ...(series === undefined ? {} : { series: Object.freeze(series) }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
     warnings: Object.freeze([
+      ...warningsOfCycle(cycle),
       ...warningsOf(scope, atBattery, `on ${cycle.name}`, pieces.maximumSpeed),
       ...(run === undefined ? [] : runWarnings(run, following, cycle.name)),
     ]),
     working: () => explainDrive(scope, total, sums),
   });
+}
+
+/** A cycle of an older copy of the package has no warnings. */
+function warningsOfCycle({ warnings }: Partial<Cycle>): readonly string[] {
+  return Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
 }
 
 function simulateScope(

@@ -188,7 +188,15 @@ function figures(cycle: Cycle, length: "mi" | "km", speed: "mph" | "km/h"): numb
 
 /** Where a collection of reference tables, made independently of this project, may lie: beside the project. */
 const beside = new URL("../../../../../shared/reference/cycles/", import.meta.url);
-const files = { udds: "udds.csv", hwfet: "hwfet.csv", us06: "us06.csv", wltc3b: "wltc_3b.csv" } as const;
+const files = {
+  udds: "udds.csv",
+  ftp75: "ftp75.csv",
+  hwfet: "hwfet.csv",
+  us06: "us06.csv",
+  sc03: "sc03.csv",
+  wltc3b: "wltc_3b.csv",
+  cltcP: "cltc_p.csv",
+} as const;
 
 describe.each(Object.entries(files) as [keyof typeof files, string][])("%s", (name, file) => {
   const path = new URL(file, beside);
@@ -199,10 +207,10 @@ describe.each(Object.entries(files) as [keyof typeof files, string][])("%s", (na
       .split(/\r?\n/)
       .filter((line) => /^\d/.test(line))
       .map((line) => line.split(",").map(Number));
-    const factor = file.startsWith("wltc") ? 1 / 3.6 : 0.44704;
+    const factor = file.startsWith("wltc") || file.startsWith("cltc") ? 1 / 3.6 : 0.44704;
     const { time, speed } = cycles[name];
-    // US06 is cut at its official end; the rows of the reference table beyond it must be at rest.
-    expect(rows.length).toBe(name === "us06" ? 601 : time.length);
+    // US06 and SC03 are cut at their official end; the rows of the reference table beyond it must be at rest.
+    expect(rows.length).toBe(name === "us06" || name === "sc03" ? 601 : time.length);
     for (const [, value] of rows.slice(time.length)) expect(value).toBe(0);
     rows.slice(0, time.length).forEach(([seconds, value], row) => {
       expect(time[row]).toBe(seconds);

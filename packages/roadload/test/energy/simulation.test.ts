@@ -218,9 +218,10 @@ describe("a vehicle with too little power", () => {
 
 describe("a cycle with grades", () => {
   const hilly = (slopes: (t: number) => number): Cycle => {
-    const { name, source, notes, time, speed, distance, duration, meanSpeed, maximumSpeed, phases, segments } = udds;
-    const grade = time.map(slopes);
-    return { name, source, notes, time, speed, grade, distance, duration, meanSpeed, maximumSpeed, phases, segments };
+    const { name, source, notes, warnings, time, speed } = udds;
+    const { distance, duration, meanSpeed, maximumSpeed, phases, segments } = udds;
+    const own = { name, source, notes, warnings, time, speed, grade: time.map(slopes) };
+    return { ...own, distance, duration, meanSpeed, maximumSpeed, phases, segments };
   };
 
   it("that is the same everywhere takes what the constant grade takes", () => {

@@ -1,0 +1,112 @@
+import { quantity, type Step, type Working } from "@tarewatt/units";
+import { cltcP } from "../cycle/cltc-p.js";
+import type { Cycle } from "../cycle/cycle.js";
+import { nedc } from "../cycle/nedc.js";
+import { consumptionOf, type Driven, partOf } from "./driven-cycles.js";
+import type { ProcedureResult } from "./procedure-result.js";
+import { doubtsOfRules, type Rule, rules } from "./rule.js";
+import { asSimulated, type ProcedureVehicle, simulated } from "./simulate.js";
+
+interface Words {
+  readonly procedure: string;
+  readonly rangeMeans: string;
+  readonly rules: readonly Rule[];
+}
+
+/** A procedure that repeats one cycle until the battery is empty. */
+function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words: Words): ProcedureResult {
+  const ready = simulated(where, vehicle);
+  const usableEnergy = vehicle.usableEnergy.in("kWh");
+  const [cold, warm] = ready.drive(cycle, 2).map(({ energy, distance }) => ({
+    energy: energy.in("kWh"),
+    distance: distance.in("km"),
+  })) as unknown as readonly [Driven, Driven];
+  const wallPerBattery = ready.rechargeEnergy?.ratioTo(vehicle.usableEnergy);
+  const figures = (working?: Working) => {
+    // The first, cold cycle is one of all those that the battery lasts for.
+    const firstWeight = Math.min(1, cold.energy / usableEnergy);
+    const consumption = consumptionOf([cold, warm], firstWeight, working);
+    return partOf(cycle.name, consumption, { usableEnergy, wallPerBattery }, "km", working);
+  };
+  const { range, consumption } = figures();
+  return asSimulated(
+    Object.freeze({
+      ...words,
+      range,
+      consumption,
+      usableEnergy: quantity(usableEnergy, "kWh"),
+      parts: Object.freeze([]),
+      warnings: Object.freeze(doubtsOfRules(words.rules)),
+      working: () => {
+        const working: Working = [];
+        figures(working);
+        return working as Step[];
+      },
+    }),
+    ready,
+  );
+}
+
+const oldEuropean: Words = {
+  procedure: "UN R101 on the NEDC",
+  rangeMeans:
+    "distance on repeated NEDC until the vehicle cannot follow the curve above 50 km/h; taken here as usable energy per " +
+    "consumption, at 20 to 30 °C, without heating or cooling",
+  rules: /* @__PURE__ */ rules(
+    {
+      rule: "range is driven on repeated NEDC until the vehicle cannot follow the curve above 50 km/h",
+      source: { document: "UN R101", section: "annex 9", status: "memory" },
+    },
+    {
+      rule: "consumption is the energy of the recharge at the wall per distance",
+      source: { document: "UN R101", section: "annex 7", status: "memory" },
+    },
+  ),
+};
+
+/**
+ * The old European procedure (UN R101, NEDC) of a vehicle that is not there yet, by simulation of its cycle. The range is that
+ * of the usable energy; that a weak battery may not follow the curve before it is empty is not seen.
+ *
+ * @param vehicle - road load at the reference mass of the procedure, drivetrain, accessories, usable energy, charging
+ * @returns range and consumption
+ * @throws InputError what {@link simulateWltp} throws
+ * @example
+ * const body = { dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009, airDensity: referenceAir.wltp.density };
+ * const load = roadLoad({ mass: q("2100 kg"), ...body });
+ * const contains = ["gears", "motor", "inverter"] as const;
+ * const drivetrain = efficiencyDrivetrain({ efficiency: 0.87, regeneration: { share: 0.85 }, contains });
+ * const vehicle = { load, drivetrain, accessories: q("250 W"), usableEnergy: q("80 kWh"), chargingEfficiency: 0.88 };
+ * simulateNedc(vehicle).range.in("km"); // 590.5...
+ */
+export function simulateNedc(vehicle: ProcedureVehicle): ProcedureResult {
+  return repeated("simulateNedc", vehicle, nedc, oldEuropean);
+}
+
+const chinese: Words = {
+  procedure: "CLTC-P as a cycle, without the rules of its procedure",
+  rangeMeans: "usable energy per consumption on the repeated cycle; the Chinese procedure's own rules are not claimed",
+  rules: /* @__PURE__ */ rules({
+    rule: "the cycle is driven as tabled",
+    source: { document: "GB/T 38146.1-2019", section: "annex A", status: "quoted" },
+  }),
+};
+
+/**
+ * The Chinese cycle for passenger cars (CLTC-P) of a vehicle that is not there yet, repeated until its usable energy is spent.
+ * The cycle, not the procedure: no rule beside the table is known here.
+ *
+ * @param vehicle - road load at test mass, drivetrain, accessories, usable energy, charging
+ * @returns range and consumption
+ * @throws InputError what {@link simulateWltp} throws
+ * @example
+ * const body = { dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009, airDensity: referenceAir.wltp.density };
+ * const load = roadLoad({ mass: q("2100 kg"), ...body });
+ * const contains = ["gears", "motor", "inverter"] as const;
+ * const drivetrain = efficiencyDrivetrain({ efficiency: 0.87, regeneration: { share: 0.85 }, contains });
+ * const vehicle = { load, drivetrain, accessories: q("250 W"), usableEnergy: q("80 kWh"), chargingEfficiency: 0.88 };
+ * simulateCltc(vehicle).range.in("km"); // 601.9...
+ */
+export function simulateCltc(vehicle: ProcedureVehicle): ProcedureResult {
+  return repeated("simulateCltc", vehicle, cltcP, chinese);
+}

@@ -1,0 +1,31 @@
+import { hwfet } from "../cycle/hwfet.js";
+import { udds } from "../cycle/udds.js";
+import type { ProcedureResult } from "./procedure-result.js";
+import { asSimulated, assertLastsFor, type ProcedureVehicle, simulated } from "./simulate.js";
+import { usMultiCycle } from "./us-multi-cycle.js";
+
+/**
+ * The US multi-cycle test of a vehicle that is not there yet, by simulation of its cycles. Give the result to
+ * {@link usLabel}.
+ *
+ * @param vehicle - road load at the equivalent test weight, drivetrain, accessories, usable energy, charging
+ * @returns unadjusted figures, as {@link usMultiCycle} gives them
+ * @throws InputError `NOT_VALID_HERE` when the battery does not last for the cycles of the test or energy is counted at the
+ *   wall, and what `driveCycle` throws
+ * @example
+ * const body = { dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009, airDensity: referenceAir.us.density };
+ * const load = roadLoad({ mass: q("4,750 lb"), ...body });
+ * const contains = ["gears", "motor", "inverter"] as const;
+ * const drivetrain = efficiencyDrivetrain({ efficiency: 0.87, regeneration: { share: 0.85 }, contains });
+ * const vehicle = { load, drivetrain, accessories: q("250 W"), usableEnergy: q("80 kWh"), chargingEfficiency: 0.88 };
+ * const test = simulateUsTest(vehicle);
+ * usLabel({ test, adjustment: { method: "default" } }).range.in("mi"); // 261.5...
+ */
+export function simulateUsTest(vehicle: ProcedureVehicle): ProcedureResult {
+  const ready = simulated("simulateUsTest", vehicle);
+  const [city, highway] = [ready.drive(udds, 4), ready.drive(hwfet, 2, false)];
+  const { usableEnergy } = vehicle;
+  assertLastsFor("the US multi-cycle test", [...city, ...highway], usableEnergy);
+  const { rechargeEnergy } = ready;
+  return asSimulated(usMultiCycle({ city, highway, usableEnergy, rechargeEnergy }), ready);
+}
