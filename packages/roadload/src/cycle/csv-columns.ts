@@ -4,12 +4,13 @@ import { InputError, nearest } from "@tarewatt/units";
 export type ColumnKind = "time" | "speed" | "grade" | "altitude";
 
 /** Units of each column, as people write them, and what one is worth in s, m/s, rise over run and m. */
-const units = {
-  time: { s: 1, sec: 1, seconds: 1, min: 60, h: 3600 },
-  speed: { "m/s": 1, mps: 1, "km/h": 1 / 3.6, kmh: 1 / 3.6, kph: 1 / 3.6, mph: 0.44704, "mi/h": 0.44704 },
-  grade: { "%": 0.01, percent: 0.01, pct: 0.01, "1": 1, "m/m": 1, fraction: 1 },
-  altitude: { m: 1, ft: 0.3048 },
-} as const satisfies Record<ColumnKind, Readonly<Record<string, number>>>;
+const units = /* @__PURE__ */ (() =>
+  ({
+    time: { s: 1, sec: 1, seconds: 1, min: 60, h: 3600 },
+    speed: { "m/s": 1, mps: 1, "km/h": 1 / 3.6, kmh: 1 / 3.6, kph: 1 / 3.6, mph: 0.44704, "mi/h": 0.44704 },
+    grade: { "%": 0.01, percent: 0.01, pct: 0.01, "1": 1, "m/m": 1, fraction: 1 },
+    altitude: { m: 1, ft: 0.3048 },
+  }) as const satisfies Record<ColumnKind, Readonly<Record<string, number>>>)();
 
 /** How the columns are called in headers; "t", "v" and "h" as symbols. */
 const names: Record<ColumnKind, readonly string[]> = {

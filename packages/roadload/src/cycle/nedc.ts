@@ -3,8 +3,9 @@ import { makeCycle } from "./make-cycle.js";
 import { NEDC_EXTRA_URBAN, NEDC_URBAN } from "./table/nedc.js";
 
 /** Times the urban cycle is driven, and how long it lasts, in s. */
-const URBAN = { times: 4, duration: 195 } as const;
-const EXTRA_URBAN_FROM = URBAN.times * URBAN.duration;
+const URBAN_TIMES = 4;
+const URBAN_DURATION = 195;
+const EXTRA_URBAN_FROM = 780;
 const KMH = 3.6;
 
 /**
@@ -31,8 +32,8 @@ export const nedc: Cycle = /* @__PURE__ */ makeCycle({
   ],
   table: () => {
     const rows = [
-      ...Array.from({ length: URBAN.times }, (_, round) =>
-        NEDC_URBAN.slice(round === 0 ? 0 : 1).map(([t, v]) => [t + round * URBAN.duration, v] as const),
+      ...Array.from({ length: URBAN_TIMES }, (_, round) =>
+        NEDC_URBAN.slice(round === 0 ? 0 : 1).map(([t, v]) => [t + round * URBAN_DURATION, v] as const),
       ).flat(),
       ...NEDC_EXTRA_URBAN.slice(1).map(([t, v]) => [t + EXTRA_URBAN_FROM, v] as const),
     ];

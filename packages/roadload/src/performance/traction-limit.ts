@@ -40,7 +40,9 @@ const source = {
  */
 export const tractionLimitFront: Relation<TractionLimitInputs, Quantity<Force>> = /* @__PURE__ */ relation({
   name: "largest force of a driven front axle",
-  ...{ inputs, result, source },
+  inputs,
+  result,
+  source,
   expression: "μ·m·9.80665·s_f/(1 + μ·h/L)",
   validity: "level road, no aerodynamic lift",
   evaluate: ({ mass, friction, frontShare, centreOfGravityHeight, wheelbase }) =>
@@ -57,7 +59,9 @@ export const tractionLimitFront: Relation<TractionLimitInputs, Quantity<Force>> 
  */
 export const tractionLimitRear: Relation<TractionLimitInputs, Quantity<Force>> = /* @__PURE__ */ relation({
   name: "largest force of a driven rear axle",
-  ...{ inputs, result, source },
+  inputs,
+  result,
+  source,
   expression: "μ·m·9.80665·min(1, (1 − s_f)/max(1 − μ·h/L, 1 − s_f))",
   validity: "level road, no aerodynamic lift; with all the weight on the rear axle it is that of all wheels",
   evaluate: ({ mass, friction, frontShare, centreOfGravityHeight, wheelbase }) => {

@@ -138,21 +138,22 @@ export interface FiveCycleCityInputs extends FiveCycleInputs {
  * const cold = { bag1Cold: q("480 Wh/mi"), bag2Cold: q("350 Wh/mi"), bag3Cold: q("380 Wh/mi") };
  * fiveCycleCity({ ...warm, ...cold, sc03: q("310 Wh/mi"), us06City: q("420 Wh/mi") }).in("Wh/mi"); // 327.9...
  */
-export const fiveCycleCity: Relation<FiveCycleCityInputs, Quantity<EnergyPerDistance>> = /* @__PURE__ */ relation({
-  name: "vehicle-specific 5-cycle consumption, city",
-  inputs: { ...ftp, us06City: { symbol: "e_US06c", unit: "Wh/mi", meaning: "US06, city part", atLeast: 0 } },
-  result,
-  expression:
-    "(0.330·3.6·(0.76·(e_1 − e_3) + 0.24·(c_1 − c_3))/4.1 + 0.82·(0.48·e_2 + 0.41·e_3 + 0.11·e_US06c) + 0.18·(0.5·c_2 + 0.5·c_3) + 0.133·1.083·(e_SC03 − 0.61·e_3 − 0.39·e_2))/0.905",
-  source,
-  validity: VALIDITY,
-  evaluate: (n) =>
-    ((0.33 * 3.6 * (0.76 * (n.bag1 - n.bag3) + 0.24 * (n.bag1Cold - n.bag3Cold))) / 4.1 +
-      0.82 * (0.48 * n.bag2 + 0.41 * n.bag3 + 0.11 * n.us06City) +
-      0.18 * (0.5 * n.bag2Cold + 0.5 * n.bag3Cold) +
-      0.133 * 1.083 * (n.sc03 - 0.61 * n.bag3 - 0.39 * n.bag2)) /
-    0.905,
-});
+export const fiveCycleCity: Relation<FiveCycleCityInputs, Quantity<EnergyPerDistance>> = /* @__PURE__ */ (() =>
+  relation<FiveCycleCityInputs, Quantity<EnergyPerDistance>>({
+    name: "vehicle-specific 5-cycle consumption, city",
+    inputs: { ...ftp, us06City: { symbol: "e_US06c", unit: "Wh/mi", meaning: "US06, city part", atLeast: 0 } },
+    result,
+    expression:
+      "(0.330·3.6·(0.76·(e_1 − e_3) + 0.24·(c_1 − c_3))/4.1 + 0.82·(0.48·e_2 + 0.41·e_3 + 0.11·e_US06c) + 0.18·(0.5·c_2 + 0.5·c_3) + 0.133·1.083·(e_SC03 − 0.61·e_3 − 0.39·e_2))/0.905",
+    source,
+    validity: VALIDITY,
+    evaluate: (n) =>
+      ((0.33 * 3.6 * (0.76 * (n.bag1 - n.bag3) + 0.24 * (n.bag1Cold - n.bag3Cold))) / 4.1 +
+        0.82 * (0.48 * n.bag2 + 0.41 * n.bag3 + 0.11 * n.us06City) +
+        0.18 * (0.5 * n.bag2Cold + 0.5 * n.bag3Cold) +
+        0.133 * 1.083 * (n.sc03 - 0.61 * n.bag3 - 0.39 * n.bag2)) /
+      0.905,
+  }))();
 
 /** Inputs of {@link fiveCycleHighway}. */
 export interface FiveCycleHighwayInputs extends Omit<FiveCycleInputs, "bag2Cold"> {

@@ -55,14 +55,15 @@ const classes = {
 } as const satisfies Record<TyreLabelRegulation, { source: Source } & Record<TyreCategory, Record<string, Ends>>>;
 
 /** Values that stand for classes of C1 in UN GTR No. 15, table A4/2, by the high end of the class, in kg/t: from memory. */
-const wltpValues = [
-  { upTo: 6.5, value: 5.9 },
-  { upTo: 7.7, value: 7.1 },
-  { upTo: 9.0, value: 8.4 },
-  { upTo: 10.5, value: 9.8 },
-  { upTo: 12.0, value: 11.3 },
-  { upTo: Number.POSITIVE_INFINITY, value: 12.9 },
-] as const;
+const wltpValues = /* @__PURE__ */ (() =>
+  [
+    { upTo: 6.5, value: 5.9 },
+    { upTo: 7.7, value: 7.1 },
+    { upTo: 9.0, value: 8.4 },
+    { upTo: 10.5, value: 9.8 },
+    { upTo: 12.0, value: 11.3 },
+    { upTo: Number.POSITIVE_INFINITY, value: 12.9 },
+  ] as const)();
 
 const wltpSource = /* @__PURE__ */ label("UN GTR No. 15", "annex 4, table A4/2", "memory");
 const middleSource = /* @__PURE__ */ label(
