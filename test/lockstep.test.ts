@@ -1,8 +1,15 @@
 import { expect, test } from "vitest";
 import { packages } from "./packages.js";
 
-test("the five packages carry one version", () => {
-  expect(packages.map((each) => each.directory)).toEqual(["estimate", "pack", "report", "roadload", "units"]);
+test("the six packages carry one version", () => {
+  expect(packages.map((each) => each.directory)).toEqual([
+    "estimate",
+    "pack",
+    "report",
+    "roadload",
+    "tarewatt",
+    "units",
+  ]);
   const versions = new Map(packages.map((each) => [each.manifest.name, each.manifest.version]));
   expect(new Set(versions.values()), `versions: ${JSON.stringify([...versions])}`).toHaveLength(1);
 });

@@ -1,0 +1,23 @@
+/**
+ * One import for scripts and notebooks: the five packages as namespaces, and the quantity maker that every line begins with.
+ *
+ * A bundler keeps what is used of a namespace, as long as the namespace is not passed around as a whole.
+ *
+ * @example
+ * import { pack, q, roadload } from "tarewatt";
+ * roadload.airDensity({ temperature: q("20 °C"), pressure: q("100 kPa"), relativeHumidity: 0.5 }).in("kg/m³"); // 1.18...
+ *
+ * @packageDocumentation
+ */
+
+/** What can honestly be said: evidence, spread, inverse, ranking of unknowns, the whole vehicle. */
+export * as estimate from "@tarewatt/estimate";
+/** How cells become a pack. */
+export * as pack from "@tarewatt/pack";
+/** The answer where people look: tables, figures, working, pages. */
+export * as report from "@tarewatt/report";
+/** How a vehicle uses energy. */
+export * as roadload from "@tarewatt/roadload";
+/** Quantities, and the record of a calculation. */
+export * as units from "@tarewatt/units";
+export { q } from "@tarewatt/units";
