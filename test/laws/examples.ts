@@ -17,8 +17,11 @@ export interface Example {
 const DOC = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\//g;
 const EXAMPLE = /^@example[^\n]*\n([\s\S]*?)(?=^@\w|$(?![\s\S]))/gm;
 
+/** The packages with exports of their own: the one import of them all has none. */
+const documented = packages.filter(({ directory }) => directory !== "tarewatt");
+
 /** Every example of every package, in order. */
-export const examples: readonly Example[] = packages.flatMap(({ directory, source }) =>
+export const examples: readonly Example[] = documented.flatMap(({ directory, source }) =>
   readdirSync(source, { recursive: true, encoding: "utf8" })
     .filter((name) => name.endsWith(".ts"))
     .sort()
@@ -40,7 +43,7 @@ export function examplesOf(directory: string, file: string, text: string): Examp
 
 /** Names that the index of a package exports, types included, and whether something is a type only. */
 export const exportedNames: ReadonlyMap<string, ReadonlySet<string>> = new Map(
-  packages.map(({ directory, source }) => {
+  documented.map(({ directory, source }) => {
     const index = fileURLToPath(new URL("index.ts", source));
     const file = ts.createSourceFile(index, readFileSync(index, "utf8"), ts.ScriptTarget.Latest);
     const names = file.statements.flatMap((statement) =>

@@ -3,10 +3,6 @@
  *
  * A bundler keeps what is used of a namespace, as long as the namespace is not passed around as a whole.
  *
- * @example
- * import { pack, q, roadload } from "tarewatt";
- * roadload.airDensity({ temperature: q("20 °C"), pressure: q("100 kPa"), relativeHumidity: 0.5 }).in("kg/m³"); // 1.18...
- *
  * @packageDocumentation
  */
 

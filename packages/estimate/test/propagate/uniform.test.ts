@@ -15,7 +15,9 @@ function correlation(a: Float64Array, b: Float64Array): number {
 }
 
 describe("uniform draws addressed by seed, name and index", () => {
-  it("are spread evenly: chi-square over 1000 cells within five standard deviations of its mean", () => {
+  it("are spread evenly: chi-square over 1000 cells within five standard deviations of its mean", {
+    timeout: 60_000,
+  }, () => {
     for (const [seed, name] of [
       [1, "packEnergy"],
       [2, "packEnergy"],
