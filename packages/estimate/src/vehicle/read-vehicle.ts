@@ -3,8 +3,10 @@ import { defaultRotatingMassFraction, type EfficiencyDrivetrain, efficiencyDrive
 import {
   type AnyQuantity,
   describeGiven,
+  type Energy,
   InputError,
   isQuantity,
+  type Quantity,
   quantity,
   readNumber,
   readOptions,
@@ -128,10 +130,24 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
     warnings: [
       ...(base.warnings ?? []),
       ...composed.warnings,
+      ...twoPacks(composed.energy.total, line("packEnergy").likely),
       ...slowConditions(conditions),
       ...batteryInDrivetrain(likelyDrivetrain),
     ],
   };
+}
+
+/** Share of the energy beyond which the pack of whole cells is another than the one that is driven. */
+const ANOTHER_PACK = 0.02;
+
+/** The model drives the energy that was stated; whole cells of the kind that was named may make another. */
+function twoPacks(made: Quantity<Energy>, statedKilowattHours: number): string[] {
+  const stated = quantity(statedKilowattHours, "kWh");
+  if (Math.abs(made.ratioTo(stated) - 1) <= ANOTHER_PACK) return [];
+  return [
+    `masses, consumption and ranges are those of a pack of ${stated}, as stated; the pack shown is what whole cells make of it, ` +
+      `${made}: they are not one pack. State the energy that whole cells make, or name the cell that makes it`,
+  ];
 }
 
 function withoutUndefined(options: object): Readonly<Record<string, unknown>> {

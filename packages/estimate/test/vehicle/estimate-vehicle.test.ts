@@ -164,6 +164,11 @@ describe("the standard vehicle estimate", () => {
     expect(warnings.join()).toContain("counted at the cells");
   });
 
+  it("says when whole cells make another pack than the one that it drives", () => {
+    const { warnings } = estimateVehicle({ ...van, pack: { ...van.pack, energy: q("110 kWh") } });
+    expect(warnings.join()).toMatch(/those of a pack of 110 kWh, as stated; .* 98\.1 kWh: they are not one pack/);
+  });
+
   const conditionsTwice = [q("80 km/h"), q("80 km/h")];
   it.each([
     ["NEGATIVE", { payload: q("-1 kg") }, "payload"],
