@@ -2,6 +2,8 @@ import { InputError } from "@tarewatt/units";
 
 /** Longest text, in characters: a day at 10 Hz with four columns fits. */
 const MAX_TEXT = 50_000_000;
+/** Longest number, in characters: none needs more. */
+const MAX_CELL = 40;
 /** How many bad rows an error lists; it counts all. @internal */
 export const MAX_LISTED = 20;
 
@@ -56,9 +58,9 @@ export function readCsv(text: string): TextTable {
 
 /** A number as people and loggers write it; undefined when it is none. @internal */
 export function readCell(cell: string | undefined, decimalComma: boolean): number | undefined {
-  if (cell === undefined) return undefined;
+  if (cell === undefined || cell.length > MAX_CELL) return undefined;
   const text = decimalComma ? cell.replace(",", ".") : cell;
-  if (!/^[+\-−]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(text)) return undefined;
+  if (!/^[+\-−]?(\d+(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?$/.test(text)) return undefined;
   const value = Number(text.replace("−", "-"));
   return Number.isFinite(value) ? value : undefined;
 }

@@ -78,7 +78,7 @@ export function speedTraceFromCsv(options: SpeedTraceFromCsvOptions): Cycle {
     );
   }
   const wanted = [time, speed, ...[grade, altitude].filter((column) => column !== undefined)];
-  const [times = [], speeds = [], heights] = readColumns(lines, wanted, decimalComma);
+  const [times = [], speeds = [], heights] = readColumns(lines, wanted, decimalComma, header.length);
   return speedTrace({
     name,
     time: times,
@@ -93,14 +93,19 @@ export function speedTraceFromCsv(options: SpeedTraceFromCsvOptions): Cycle {
 }
 
 /** The wanted columns in SI units, or an error that names every row that is wrong. */
-function readColumns(lines: readonly Line[], wanted: readonly Column[], decimalComma: boolean): number[][] {
+function readColumns(
+  lines: readonly Line[],
+  wanted: readonly Column[],
+  decimalComma: boolean,
+  width: number,
+): number[][] {
   const lists: number[][] = wanted.map(() => []);
   const bad: BadRow[] = [];
   let total = 0;
   let before = Number.NEGATIVE_INFINITY;
   for (const { number, cells } of lines) {
     const values = wanted.map(({ index }) => readCell(cells[index], decimalComma));
-    const problem = problemOf(values, cells, wanted, before);
+    const problem = surplusOf(cells, width, decimalComma) ?? problemOf(values, cells, wanted, before);
     if (problem !== undefined) {
       total++;
       if (bad.length < MAX_LISTED) bad.push(Object.freeze({ line: number, problem }));
@@ -118,6 +123,13 @@ function readColumns(lines: readonly Line[], wanted: readonly Column[], decimalC
     `${total} of ${lines.length} rows cannot be read: ${bad.map(({ line, problem }) => `line ${line}, ${problem}`).join("; ")}${more}`,
     { rows: Object.freeze(bad), total },
   );
+}
+
+/** A row with more cells than the header has none of its cells where they belong: "10,5" is two cells where commas separate. */
+function surplusOf(cells: readonly string[], width: number, decimalComma: boolean): string | undefined {
+  if (cells.slice(width).every((cell) => cell === "")) return undefined;
+  const hint = decimalComma ? "" : "; where a comma is the decimal mark, separate the columns by semicolons";
+  return `it has ${cells.length} cells, and the header ${width}${hint}`;
 }
 
 function problemOf(

@@ -102,4 +102,39 @@ describe("a speed trace from text", () => {
   it("refuses a text that is too long before it reads it", () => {
     expect(codeOf(() => from(" ".repeat(50_000_001)))).toBe("TOO_LONG");
   });
+
+  it("refuses rows with more cells than the header, as decimal commas make them", () => {
+    const text = "time (s),speed (km/h)\n0,0,0,0\n1,0,10,5\n2,0,20,5";
+    expect(() => speedTraceFromCsv({ name: "x", text })).toThrow(
+      /line 2, it has 4 cells, and the header 2; where a comma is the decimal mark, separate the columns by semicolons/,
+    );
+    // A separator at the end of a line is no cell.
+    expect(speedTraceFromCsv({ name: "x", text: "time (s),speed (m/s)\n0,0,\n10,5,\n20,0," }).warnings).toEqual([]);
+  });
+
+  it("refuses a very long cell at once", () => {
+    const text = `time (s),speed (m/s)\n0,0\n1,${"1".repeat(1_000_000)}x`;
+    const start = performance.now();
+    expect(() => speedTraceFromCsv({ name: "x", text })).toThrow(/line 3, speed \(m\/s\) is no number: '1{30}'/);
+    // Milliseconds; minutes if the cost grew with the square of the length.
+    expect(performance.now() - start).toBeLessThan(5000);
+  });
+
+  it("doubts gaps in which the vehicle moves, and none in which it rests", () => {
+    const doubts = (rows: string) => speedTraceFromCsv({ name: "x", text: `time (s),speed (km/h)\n${rows}` }).warnings;
+    const steady = Array.from({ length: 20 }, (_, i) => `${i},${i === 0 ? 0 : 30}`).join("\n");
+    expect(doubts(`${steady}\n4000,30\n4020,0`).join()).toMatch(
+      /gaps of up to 3980 s after row 20, where the vehicle moves/,
+    );
+    expect(doubts(`${steady}\n25,0\n4000,0\n4001,5`)).toEqual([]);
+  });
+
+  it("doubts altitudes that go up and down within a hundred metres, and lets hills be", () => {
+    const trip = (height: (metres: number) => number) => {
+      const rows = Array.from({ length: 600 }, (_, i) => `${i},50,${height((i * 50) / 3.6)}`).join("\n");
+      return speedTraceFromCsv({ name: "x", text: `time (s),speed (km/h),altitude (m)\n${rows}` }).warnings;
+    };
+    expect(trip((metres) => 200 + 20 * Math.sin(metres / 150))).toEqual([]);
+    expect(trip((metres) => Math.round(200 + 0.8 * Math.sin(metres / 7))).join()).toMatch(/over stretches of 100 m/);
+  });
 });
