@@ -1,0 +1,68 @@
+import { type Cycle, driveCycle, hwfet, type LikelyConsumption, typicalDrivetrain, udds } from "@tarewatt/roadload";
+import { type EnergyPerDistance, type Quantity, quantity, type Working } from "@tarewatt/units";
+import { calibratedDrivetrain, differencesOf } from "./calibrated-drivetrain.js";
+import type { CalibratedCertificate } from "./calibration.js";
+import { type Driving, drivings, readVehicle, type VehicleOfMaker } from "./compared.js";
+import { explainCertificate } from "./explain-certificate.js";
+import type { Posterior } from "./posterior.js";
+import type { ComparatorRead } from "./read-comparators.js";
+import { narrowedInterval, pullOfComparator } from "./relations.js";
+
+/** 95th percentile of the standard normal distribution: nine of ten lie within it on both sides. Tables, from memory. */
+const NORMAL_95 = 1.6449;
+
+const cycles: Readonly<Record<Driving, Cycle>> = { city: udds, highway: hwfet };
+
+/** @internal What the certificate of a vehicle will say, as the comparators let expect. */
+export function certificateOf(
+  given: VehicleOfMaker,
+  comparators: readonly ComparatorRead[],
+  posterior: Posterior,
+  doubts: readonly string[],
+): CalibratedCertificate {
+  const vehicle = readVehicle("likelyCertificate", given);
+  const said = posterior.of(vehicle);
+  const typical = typicalDrivetrain({ ratedPower: given.ratedPower, yearsOfExperience: given.yearsOfExperience });
+  const { accessories, chargingEfficiency } = typical;
+  const differences = differencesOf(said.factor.mean, said.power.mean, vehicle.perWatt);
+  const drivetrain = calibratedDrivetrain(typical, differences);
+  const left = Object.freeze({
+    city: said.deviation[0] / said.without[0],
+    highway: said.deviation[1] / said.without[1],
+  });
+  const resultOf = (driving: Driving): LikelyConsumption => {
+    const { likely: expected, high } = vehicle.expected[driving];
+    const drive = driveCycle({ cycle: cycles[driving], load: given.load, drivetrain, accessories, chargingEfficiency });
+    const likely = drive.consumption.atWall as Quantity<EnergyPerDistance>;
+    const factor = narrowedInterval.of({ factor: high.in("Wh/mi") / expected.in("Wh/mi"), left: left[driving] });
+    return Object.freeze({
+      ...{ low: likely.times(1 / factor), likely, high: likely.times(factor), probability: 0.9, drive },
+    } as const);
+  };
+  const pulls = comparators.map(({ name, more }, i) => {
+    const pull = (driving: Driving): number => {
+      const [cityShare, highwayShare] = said.shares[i]?.[driving] ?? [0, 0];
+      return Math.exp(pullOfComparator.of({ cityShare, cityMore: more[0], highwayShare, highwayMore: more[1] }));
+    };
+    return Object.freeze({ name, city: pull("city"), highway: pull("highway") });
+  });
+  const factorSpread = Math.exp(NORMAL_95 * said.factor.deviation);
+  const watts = (value: number) => quantity(value, "W");
+  const powerSpread = NORMAL_95 * said.power.deviation;
+  const { factor, power } = differences;
+  return Object.freeze({
+    procedure: vehicle.expected.procedure,
+    city: resultOf("city"),
+    highway: resultOf("highway"),
+    warnings: Object.freeze([...vehicle.expected.warnings, ...doubts]),
+    learnt: Object.freeze({
+      factor: Object.freeze({ low: factor / factorSpread, likely: factor, high: factor * factorSpread }),
+      standingPower: Object.freeze({
+        ...{ low: watts(power - powerSpread), likely: watts(power), high: watts(power + powerSpread) },
+      }),
+    }),
+    ...{ drivetrain, accessories, chargingEfficiency, left },
+    pulls: Object.freeze(pulls),
+    working: (): Working => drivings.flatMap((driving) => explainCertificate(driving, vehicle, comparators, said)),
+  } as const);
+}
