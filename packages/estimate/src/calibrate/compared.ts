@@ -16,20 +16,19 @@ export type Driving = (typeof drivings)[number];
 /** @internal */
 export type Pair = readonly [city: number, highway: number];
 
-/** A vehicle of the maker, as the calibration compares it with others. @internal */
-export interface Compared {
-  /** What is to be expected of it, maker unknown. */
-  readonly expected: LikelyCertificate;
+/** What of a vehicle decides how much it says of another of its maker. @internal */
+export interface Likened {
   readonly modelYear: number;
-  readonly likeness: LikenessNumbers;
+  /** Mass with the rotating parts in kg, road load at 50 mph in N, rated power in kW. */
+  readonly likeness: { readonly mass: number; readonly force: number; readonly power: number };
   /** How much 1 W more at the battery adds to the logarithm of each consumption. */
   readonly perWatt: Pair;
 }
 
-interface LikenessNumbers {
-  readonly mass: number;
-  readonly force: number;
-  readonly power: number;
+/** A vehicle of the maker, as the calibration compares it with others. @internal */
+export interface Compared extends Likened {
+  /** What is to be expected of it, maker unknown. */
+  readonly expected: LikelyCertificate;
 }
 
 /** What is known of a vehicle before its certificate. */
@@ -80,7 +79,7 @@ const rules = {
 } as const;
 
 /** @internal Covariances of what two vehicles of one maker have in common: of the factor, and of the standing power in W². */
-export function shared(a: Compared, b: Compared): { readonly factor: number; readonly power: number } {
+export function shared(a: Likened, b: Likened): { readonly factor: number; readonly power: number } {
   const years = Math.abs(a.modelYear - b.modelYear);
   const memory = memoryOfYears.of({ years, memory: withinMaker.memoryYears });
   const installed = likenessOfInstallations.of({
@@ -94,7 +93,7 @@ export function shared(a: Compared, b: Compared): { readonly factor: number; rea
 }
 
 /** @internal Covariance of one result of a vehicle with one of another, as logarithms, without what is each one's own. */
-export function covariance(a: Compared, drivingOfA: 0 | 1, b: Compared, drivingOfB: 0 | 1): number {
+export function covariance(a: Likened, drivingOfA: 0 | 1, b: Likened, drivingOfB: 0 | 1): number {
   const { factor, power } = shared(a, b);
   return factor + power * a.perWatt[drivingOfA] * b.perWatt[drivingOfB];
 }

@@ -1,10 +1,10 @@
 import { cholesky, solveWith } from "./cholesky.js";
-import { type Compared, covariance, ownCovariance, type Pair, shared } from "./compared.js";
+import { covariance, type Likened, ownCovariance, type Pair, shared } from "./compared.js";
 import { withinMaker } from "./within-maker.js";
 
 /** A comparator with how much more its certificate says than was to be expected, as logarithms. @internal */
 export interface Learnt {
-  readonly vehicle: Compared;
+  readonly vehicle: Likened;
   readonly more: Pair;
 }
 
@@ -37,7 +37,7 @@ export interface Among {
 /** @internal */
 export interface Posterior {
   readonly among: readonly Among[];
-  of(vehicle: Compared): Said;
+  of(vehicle: Likened): Said;
 }
 
 const both = [0, 1] as const;
@@ -123,7 +123,7 @@ function inverse2(a: number, b: number, d: number): { a: number; b: number; d: n
   return { a: d / determinant, b: -b / determinant, d: a / determinant };
 }
 
-function saidOf(vehicle: Compared, comparators: readonly Learnt[], lower: number[][], more: readonly number[]): Said {
+function saidOf(vehicle: Likened, comparators: readonly Learnt[], lower: number[][], more: readonly number[]): Said {
   /** What is known of something whose variance is `own`, and whose covariances with the comparators' results are in `row`. */
   const known = (own: number, row: readonly number[]): MeanAndDeviation & { readonly shares: readonly number[] } => {
     const shares = solveWith(lower, row);

@@ -1,11 +1,12 @@
 import { InputError, readNumber } from "@tarewatt/units";
 import type { CertifiedComparator } from "./calibration.js";
-import { type Driving, readVehicle } from "./compared.js";
+import { type Compared, type Driving, readVehicle } from "./compared.js";
 import type { Learnt } from "./posterior.js";
 import { certifiedOverExpected } from "./relations.js";
 
 /** @internal A comparator as it was read. */
 export interface ComparatorRead extends Learnt {
+  readonly vehicle: Compared;
   readonly name: string;
   readonly source: string;
   /** Certified consumptions, in Wh/mi. */
