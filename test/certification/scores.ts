@@ -27,6 +27,7 @@ export function scoreOfPredictions<Key extends string>(
   keys: readonly Key[],
   predicted: readonly Predicted<Key>[],
 ): ScoreWithErrors<Key> {
+  if (predicted.length === 0) throw new Error("no row of the file can be predicted in this way");
   const judged = new Map(keys.map((key) => [key, judge(predicted.map((each) => each[key]))]));
   const each = <Value>(of: (judgement: Judgement) => Value): Record<Key, Value> =>
     Object.fromEntries(keys.map((key) => [key, of(judged.get(key) as Judgement)])) as Record<Key, Value>;
