@@ -30,7 +30,7 @@ import { withinMaker } from "./within-maker.js";
  * const { likelyCertificate } = calibrate({
  *   comparators: [{ ...earlier, city: q("245 Wh/mi"), highway: q("278 Wh/mi"), source: "invented" }],
  * });
- * likelyCertificate(vehicle).city.likely.in("Wh/mi"); // 239.4...
+ * likelyCertificate(vehicle).city.likely.in("Wh/mi"); // 238.8...
  */
 export function calibrate(options: CalibrateOptions): Calibration {
   readOptions("calibrate", options, {}, ["comparators"]);
