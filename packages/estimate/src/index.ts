@@ -14,7 +14,6 @@ export type {
   CertifiedComparator,
   CityAndHighway,
   ComparatorCheck,
-  Learnt90,
 } from "./calibrate/calibration.js";
 export type { VehicleOfMaker } from "./calibrate/compared.js";
 export {

@@ -1,5 +1,6 @@
 import { type Cycle, driveCycle, hwfet, type LikelyConsumption, typicalDrivetrain, udds } from "@tarewatt/roadload";
 import { type EnergyPerDistance, type Quantity, quantity, type Working } from "@tarewatt/units";
+import type { LowLikelyHigh } from "../evidence/evidence.js";
 import { calibratedDrivetrain, differencesOf } from "./calibrated-drivetrain.js";
 import type { CalibratedCertificate } from "./calibration.js";
 import { type Driving, drivings, readVehicle, type VehicleOfMaker } from "./compared.js";
@@ -8,7 +9,8 @@ import type { Posterior } from "./posterior.js";
 import type { ComparatorRead } from "./read-comparators.js";
 import { narrowedInterval, pullOfComparator } from "./relations.js";
 
-/** 95th percentile of the standard normal distribution: nine of ten lie within it on both sides. Tables, from memory. */
+/** 90th and 95th percentile of the standard normal distribution: the ends of evidence, and of an interval. Tables, from memory. */
+const NORMAL_90 = 1.2816;
 const NORMAL_95 = 1.6449;
 
 const cycles: Readonly<Record<Driving, Cycle>> = { city: udds, highway: hwfet };
@@ -46,19 +48,26 @@ export function certificateOf(
     };
     return Object.freeze({ name, city: pull("city"), highway: pull("highway") });
   });
-  const factorSpread = Math.exp(NORMAL_95 * said.factor.deviation);
+  const provenance = { grade: "derived", source: `certificates of ${comparators.length} of the maker` } as const;
+  const [city, highway] = [resultOf("city"), resultOf("highway")];
+  const asEvidence = ({ likely, high }: LikelyConsumption): LowLikelyHigh<Quantity<EnergyPerDistance>> => {
+    const factor = (high.value / likely.value) ** (NORMAL_90 / NORMAL_95);
+    return Object.freeze({ low: likely.times(1 / factor), likely, high: likely.times(factor), ...provenance });
+  };
+  const factorSpread = Math.exp(NORMAL_90 * said.factor.deviation);
+  const powerSpread = NORMAL_90 * said.power.deviation;
   const watts = (value: number) => quantity(value, "W");
-  const powerSpread = NORMAL_95 * said.power.deviation;
   const { factor, power } = differences;
   return Object.freeze({
     procedure: vehicle.expected.procedure,
-    city: resultOf("city"),
-    highway: resultOf("highway"),
+    ...{ city, highway },
+    evidence: Object.freeze({ city: asEvidence(city), highway: asEvidence(highway) }),
     warnings: Object.freeze([...vehicle.expected.warnings, ...doubts]),
     learnt: Object.freeze({
-      factor: Object.freeze({ low: factor / factorSpread, likely: factor, high: factor * factorSpread }),
+      factor: Object.freeze({ low: factor / factorSpread, likely: factor, high: factor * factorSpread, ...provenance }),
       standingPower: Object.freeze({
         ...{ low: watts(power - powerSpread), likely: watts(power), high: watts(power + powerSpread) },
+        ...provenance,
       }),
     }),
     ...{ drivetrain, accessories, chargingEfficiency, left },

@@ -1,5 +1,6 @@
 import type { Drivetrain, Fraction, LikelyCertificate } from "@tarewatt/roadload";
 import type { EnergyPerDistance, Power, Quantity, Working } from "@tarewatt/units";
+import type { LowLikelyHigh } from "../evidence/evidence.js";
 import type { VehicleOfMaker } from "./compared.js";
 
 /** A vehicle of the maker with its certified figures. */
@@ -55,21 +56,21 @@ export interface Agreement {
   readonly inWords: "nothing to agree" | "alone" | "closer than usual" | "as usual" | "farther apart than usual";
 }
 
-/** Middle, and the ends of the interval that holds it nine times of ten. */
-export interface Learnt90<Value> {
-  readonly low: Value;
-  readonly likely: Value;
-  readonly high: Value;
-}
-
 /** What the certificate of a vehicle of the maker will say. Made by a {@link Calibration}. */
 export interface CalibratedCertificate extends LikelyCertificate {
-  /** What the maker is found to differ by from a typical one. */
+  /** Both consumptions as evidence for a model of your own: 10th, 50th and 90th percentiles. */
+  readonly evidence: {
+    /** On UDDS, at the wall. */
+    readonly city: LowLikelyHigh<Quantity<EnergyPerDistance>>;
+    /** On HWFET, at the wall. */
+    readonly highway: LowLikelyHigh<Quantity<EnergyPerDistance>>;
+  };
+  /** What the maker is found to differ by from a typical one, as evidence; drawn apart, the two forget that one makes up for the other. */
   readonly learnt: {
     /** Factor on all that is drawn from the wall. */
-    readonly factor: Learnt90<number>;
+    readonly factor: LowLikelyHigh<number>;
     /** Standing power at the battery beyond the typical: negative for less. */
-    readonly standingPower: Learnt90<Quantity<Power>>;
+    readonly standingPower: LowLikelyHigh<Quantity<Power>>;
   };
   /** The likely drivetrain with both in it, to drive anything else with: with `accessories` and `chargingEfficiency` below. */
   readonly drivetrain: Drivetrain;

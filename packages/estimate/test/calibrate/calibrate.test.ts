@@ -3,7 +3,14 @@ import { q, stepLine } from "@tarewatt/units";
 import fc from "fast-check";
 import { inverse, Matrix } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { type CertifiedComparator, calibrate, likenessOfInstallations, withinMaker } from "../../src/index.js";
+import {
+  type CertifiedComparator,
+  calibrate,
+  likenessOfInstallations,
+  model,
+  propagate,
+  withinMaker,
+} from "../../src/index.js";
 import { comparator, type Invented, vehicle } from "./invented.js";
 
 const described: fc.Arbitrary<Invented> = fc.record({
@@ -258,6 +265,28 @@ describe("a calibration with certified comparators", () => {
       }),
       { numRuns: 30 },
     );
+  });
+
+  it("gives evidence that propagates: one draw of ten lies below its low end", () => {
+    const { evidence } = calibrate({ comparators: [comparator("car", {}, { city: 1.08 })] }).likelyCertificate(
+      vehicle(),
+    );
+    const range = model({
+      name: "range of a full charge",
+      inputs: { consumption: { unit: "Wh/mi", meaning: "at the wall", above: 0 } },
+      outputs: { range: { unit: "mi", meaning: "range" } },
+      evaluate: ({ consumption }) => ({ range: 80_000 / consumption }),
+    });
+    const { spread } = propagate({ model: range, evidence: { consumption: evidence.city }, draws: 4000 });
+    expect(spread.range.p90.in("mi")).toBeCloseTo(80_000 / evidence.city.low.in("Wh/mi"), -0.7);
+    expect(spread.range.p50.in("mi")).toBeCloseTo(80_000 / evidence.city.likely.in("Wh/mi"), -0.7);
+  });
+
+  it("states evidence by the 10th and 90th percentile of the interval that it states by the 5th and 95th", () => {
+    const { city, evidence } = calibrate({ comparators: [] }).likelyCertificate(vehicle());
+    const [wide, narrow] = [city, evidence.city].map(({ likely: middle, high }) => Math.log(high.value / middle.value));
+    // Quantiles of the standard normal distribution, from tables: 1.2816 and 1.6449.
+    expect((narrow as number) / (wide as number)).toBeCloseTo(1.2816 / 1.6449, 9);
   });
 
   it("shows its working down to the printed consumption", () => {
