@@ -88,7 +88,7 @@ export interface LikenessOfInstallationsInputs {
  * likenessOfInstallations({
  *   ...{ mass: q("2000 kg"), comparatorMass: q("2200 kg"), force: q("400 N"), comparatorForce: q("400 N") },
  *   ...{ power: q("150 kW"), comparatorPower: q("200 kW") },
- * }); // 0.756
+ * }); // 0.693
  */
 export const likenessOfInstallations: Relation<LikenessOfInstallationsInputs, number> = /* @__PURE__ */ relation({
   name: "likeness of installations",
