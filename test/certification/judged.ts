@@ -19,7 +19,7 @@ export interface ErrorSummary {
 }
 
 /** 5th and 95th percentile when makers are drawn anew. */
-export type Between = readonly [low: number, high: number];
+type Between = readonly [low: number, high: number];
 
 /** How well predictions do; all figures are shares. */
 export interface Judgement {

@@ -4,7 +4,7 @@ import { type ErrorSummary, type Judgement, judge, type Prediction } from "./jud
 import type { CertifiedRow, Driving } from "./rows.js";
 
 /** How well rows are predicted; all figures are shares. */
-export interface Score<Key extends string = Driving> {
+interface Score<Key extends string = Driving> {
   readonly rows: number;
   readonly scored: number;
   readonly makers: number;

@@ -10,7 +10,7 @@ import { drivings, type Predicted, type ScoreWithErrors, scoreOfPredictions, wit
 export type Tells = (of: CertifiedRow, other: CertifiedRow) => boolean;
 
 /** Weight and force at 50 mph both within 3 %: two of one configuration, or nearly. */
-export function siblings(a: CertifiedRow, b: CertifiedRow): boolean {
+function siblings(a: CertifiedRow, b: CertifiedRow): boolean {
   const near = (x: number, y: number): boolean => Math.abs(x / y - 1) < 0.03;
   return near(a.testWeight, b.testWeight) && near(forceAt(a, 50), forceAt(b, 50));
 }
@@ -23,7 +23,7 @@ export const otherRows: Tells = (of, other) =>
   of.testWeight !== other.testWeight || of.coefficients.some((each, i) => each !== other.coefficients[i]);
 
 /** How a row is compared with others; its expected consumption is that of a fit without its maker. */
-export function likened({ row, expected, parts }: Expected): Likened {
+function likened({ row, expected, parts }: Expected): Likened {
   const hours = (driving: Driving): number => parts[driving].at(-1) as number;
   const perWatt = (driving: Driving): number =>
     hours(driving) / typicalDrivetrainFit.chargingEfficiency / expected[driving];

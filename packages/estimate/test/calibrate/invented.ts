@@ -10,7 +10,7 @@ export interface Invented {
   readonly modelYear: number;
 }
 
-export const usual: Invented = { weight: 4500, quadratic: 0.018, kilowatts: 200, modelYear: 2024 };
+const usual: Invented = { weight: 4500, quadratic: 0.018, kilowatts: 200, modelYear: 2024 };
 
 export function vehicle(given: Partial<Invented> = {}): VehicleOfMaker {
   const { weight, quadratic, kilowatts, modelYear } = { ...usual, ...given };
