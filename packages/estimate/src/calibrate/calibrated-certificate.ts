@@ -15,6 +15,9 @@ const NORMAL_95 = 1.6449;
 
 const cycles: Readonly<Record<Driving, Cycle>> = { city: udds, highway: hwfet };
 
+const GAINS_AT_REST =
+  "the comparators take so little that the corrected drivetrain gives power at rest: it stands for the two cycles, not for slow driving";
+
 /** @internal What the certificate of a vehicle will say, as the comparators let expect. */
 export function certificateOf(
   given: VehicleOfMaker,
@@ -28,6 +31,7 @@ export function certificateOf(
   const { accessories, chargingEfficiency } = typical;
   const differences = differencesOf(said.factor.mean, said.power.mean, vehicle.perWatt);
   const drivetrain = calibratedDrivetrain(typical, differences);
+  const atRest = drivetrain.batteryPower(0, 0) + accessories.in("W");
   const left = Object.freeze({
     city: said.deviation[0] / said.without[0],
     highway: said.deviation[1] / said.without[1],
@@ -62,7 +66,7 @@ export function certificateOf(
     procedure: vehicle.expected.procedure,
     ...{ city, highway },
     evidence: Object.freeze({ city: asEvidence(city), highway: asEvidence(highway) }),
-    warnings: Object.freeze([...vehicle.expected.warnings, ...doubts]),
+    warnings: Object.freeze([...vehicle.expected.warnings, ...doubts, ...(atRest < 0 ? [GAINS_AT_REST] : [])]),
     learnt: Object.freeze({
       factor: Object.freeze({ low: factor / factorSpread, likely: factor, high: factor * factorSpread, ...provenance }),
       standingPower: Object.freeze({

@@ -336,6 +336,17 @@ describe("what a calibration refuses or doubts", () => {
     expect(predict(vehicle()).warnings).toEqual(warnings);
   });
 
+  it("says that a drivetrain which gives power at rest stands for the cycles only", () => {
+    const thrift = (watts: number) =>
+      calibrate({
+        comparators: [2021, 2022, 2023, 2024].map((modelYear) => comparator(`${modelYear}`, { modelYear }, { watts })),
+      }).likelyCertificate(vehicle());
+    const [usualOne, thrifty] = [thrift(-50), thrift(-600)];
+    expect(usualOne.warnings).toEqual([]);
+    expect(thrifty.drivetrain.batteryPower(0, 0) + thrifty.accessories.in("W")).toBeLessThan(0);
+    expect(thrifty.warnings.some((each) => /gives power at rest/.test(each))).toBe(true);
+  });
+
   it("cannot say which of two is odd", () => {
     const { warnings, agreement } = calibrate({
       comparators: [comparator("a", {}, { city: 1.2 }), comparator("b", {}, { city: 0.9 })],
