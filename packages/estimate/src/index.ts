@@ -14,6 +14,7 @@ export type {
   CertifiedComparator,
   CityAndHighway,
   ComparatorCheck,
+  Pull,
 } from "./calibrate/calibration.js";
 export type { VehicleOfMaker } from "./calibrate/compared.js";
 export {

@@ -56,6 +56,12 @@ export interface Agreement {
   readonly inWords: "nothing to agree" | "alone" | "closer than usual" | "as usual" | "farther apart than usual";
 }
 
+/** What one comparator does to each consumption, as a factor. */
+export interface Pull extends CityAndHighway {
+  /** Name of the comparator. */
+  readonly name: string;
+}
+
 /** What the certificate of a vehicle of the maker will say. Made by a {@link Calibration}. */
 export interface CalibratedCertificate extends LikelyCertificate {
   /** Both consumptions as evidence for a model of your own: 10th, 50th and 90th percentiles. */
@@ -79,9 +85,9 @@ export interface CalibratedCertificate extends LikelyCertificate {
   /** Charging efficiency that belongs to the drivetrain. */
   readonly chargingEfficiency: number;
   /** What each comparator does to the consumptions, as a factor: their product is what all of them do. */
-  readonly pulls: readonly (CityAndHighway & { readonly name: string })[];
-  /** Standard deviation that the comparators leave, per the one without them. */
-  readonly left: { readonly city: Fraction; readonly highway: Fraction };
+  readonly pulls: readonly Pull[];
+  /** Standard deviation that the comparators leave, per the one without them, 0 to 1. */
+  readonly left: CityAndHighway;
   /** The steps, from each comparator to the consumptions and their intervals. */
   working(): Working;
 }

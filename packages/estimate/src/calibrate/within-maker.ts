@@ -24,7 +24,12 @@ export const withinMaker = /* @__PURE__ */ Object.freeze({
   /** The same for rated power. */
   likePower: 0.5,
   /** Standard deviation of one result of its own, as logarithms. Repeat tests of one configuration alone differ by 0.020 and 0.011. */
-  own: Object.freeze({ city: 0.03, highway: 0.02 }),
+  own: /* @__PURE__ */ Object.freeze({
+    /** On UDDS. */
+    city: 0.03,
+    /** On HWFET. */
+    highway: 0.02,
+  }),
   /** Correlation of the two: they are driven with one car. Common practice, no source. */
   ownCorrelation: 0.5,
   /** Degrees of freedom of Student's t for what is one result's own: few, so that an odd one is believed to be odd. */
@@ -35,12 +40,20 @@ export const withinMaker = /* @__PURE__ */ Object.freeze({
    * Root mean square distances between which comparators agree as usual, in standard deviations: about the 5th and the 95th
    * percentile for three or four of them, by the chi-squared distribution.
    */
-  agreement: Object.freeze({ closerBelow: 0.55, fartherAbove: 1.4 }),
+  agreement: /* @__PURE__ */ Object.freeze({
+    /** Below it they are closer than usual. */
+    closerBelow: 0.55,
+    /** Above it they are farther apart than usual. */
+    fartherAbove: 1.4,
+  }),
   /** Both results above so many times what was expected look like label figures, which are 1.35 to 1.45 times the unadjusted ones. */
   labelAbove: 1.25,
-  source: Object.freeze({
+  /** Where the figures are from. */
+  source: /* @__PURE__ */ Object.freeze({
+    /** The data that they were chosen on. */
     document:
       "chosen on US government test car lists and label tables, 127 certified configurations of ten makers, model years 2012 to 2024",
+    /** How well the data is known. */
     status: "seen",
   }),
 } as const);
