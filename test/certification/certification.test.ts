@@ -1,38 +1,11 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
 import { likelyCertificate } from "@tarewatt/roadload";
 import { quantity } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
-import { fitCoefficients, type Prepared, predict, prepare } from "./fit.js";
-import { type CertifiedRow, loadOf, readRows } from "./rows.js";
-import { makersOfTheFit, scoreOf, shippedCoefficients } from "./scores.js";
-
-const head =
-  "id,maker,model_year,test_weight_lb,target_a_lbf,target_b_lbf_per_mph,target_c_lbf_per_mph2,rated_power_hp,udds_wall_wh_per_mi,hwfet_wall_wh_per_mi,label_match,quality";
-/** Invented vehicles of invented makers. */
-const invented = readRows(
-  [
-    head,
-    ...Array.from({ length: 24 }, (_, i) =>
-      [
-        ...[`X${i}`, `maker ${i % 6}`, 2015 + (i % 5), 3500 + 125 * (i % 9), 25 + 2 * (i % 7), 0.1 * (i % 4)],
-        ...[0.014 + 0.001 * (i % 6), 150 + 40 * (i % 8), 1, 1, "exact", "ok"],
-      ].join(","),
-    ),
-  ].join("\n"),
-);
-
-/** The same vehicles, certified at what the coefficients say. */
-function certifiedWith(coefficients: readonly number[], factorOf: (row: CertifiedRow) => number = () => 1): Prepared[] {
-  return invented.map(prepare).map(({ row, parts }) => ({
-    parts,
-    row: {
-      ...row,
-      city: predict(coefficients, parts.city) * factorOf(row),
-      highway: predict(coefficients, parts.highway) * factorOf(row),
-    },
-  }));
-}
+import { makersOfTheFit, shippedCoefficients } from "./expected.js";
+import { fitCoefficients, predict, prepare } from "./fit.js";
+import { certifiedWith, invented, openFile } from "./invented-rows.js";
+import { loadOf, readRows } from "./rows.js";
+import { scoreOf } from "./scores.js";
 
 describe("the fit to certified vehicles", () => {
   it("predicts with the library's coefficients what the library predicts", () => {
@@ -81,14 +54,12 @@ describe("the fit to certified vehicles", () => {
     expect(interval90).toEqual({ city: 1, highway: 1 });
   });
 
-  const file = resolve(import.meta.dirname, "../../..", "shared/reference/certification/bev_open.csv");
-  const text = readOrUndefined(file);
-  it.skipIf(text === undefined)(
-    text === undefined
+  it.skipIf(openFile === undefined)(
+    openFile === undefined
       ? "scores the file of certified vehicles (skipped: it is not beside the project)"
       : "scores the file of certified vehicles leave-one-maker-out, and the library's coefficients are its fit",
     () => {
-      const rows = readRows(text as string);
+      const rows = readRows(openFile as string);
       const score = scoreOf(rows, "core");
       console.log(JSON.stringify(score));
       expect([score.rows, score.scored, score.makers]).toEqual([212, 127, 10]);
@@ -111,11 +82,3 @@ describe("the fit to certified vehicles", () => {
     },
   );
 });
-
-function readOrUndefined(file: string): string | undefined {
-  try {
-    return readFileSync(file, "utf8");
-  } catch {
-    return undefined;
-  }
-}

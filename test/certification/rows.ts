@@ -17,6 +17,12 @@ export interface CertifiedRow {
   /** Unadjusted consumption at the wall, in Wh/mi. */
   readonly city: number;
   readonly highway: number;
+  /** Size class of the label; empty when the row was not found in the label table. */
+  readonly sizeClass: string;
+  /** Nominal voltage times capacity of the pack, as filed, in Wh; NaN when not filed. */
+  readonly packEnergy: number;
+  /** Combined range of the label, in mi; NaN when the row was not found in the label table. */
+  readonly labelRange: number;
   /** Whether the row is one to score on: of good quality, and found again in the label table. */
   readonly core: boolean;
 }
@@ -43,6 +49,11 @@ export function readRows(text: string): CertifiedRow[] {
         ...[number("target_a_lbf"), number("target_b_lbf_per_mph"), number("target_c_lbf_per_mph2")],
       ] as unknown as CertifiedRow["coefficients"],
       ...{ city: number("udds_wall_wh_per_mi"), highway: number("hwfet_wall_wh_per_mi") },
+      ...{
+        sizeClass: cell("size_class"),
+        packEnergy: 1000 * number("pack_vxah_kwh"),
+        labelRange: number("label_range_mi"),
+      },
       core: cell("quality") === "ok" && cell("label_match") === "exact",
     };
     const usable = [row.modelYear, testWeight, ...row.coefficients, row.city, row.highway].every(Number.isFinite);
@@ -65,4 +76,9 @@ export function loadOf({ testWeight, coefficients: [a, b, c] }: CertifiedRow): R
     quadratic: quantity(c, "lbf/mph²"),
     conditions: { testMass: quantity(testWeight, "lb"), airDensity: referenceAir.us.density },
   });
+}
+
+/** Certified force at a speed in mph, in lbf. */
+export function forceAt({ coefficients: [a, b, c] }: CertifiedRow, speed: number): number {
+  return a + b * speed + c * speed ** 2;
 }

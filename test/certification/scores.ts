@@ -1,80 +1,64 @@
-import { quantileOfSorted } from "@tarewatt/estimate";
 import { typicalDrivetrainFit as shipped } from "@tarewatt/roadload";
-import { fitCoefficients, type Prepared, predict, prepare } from "./fit.js";
+import { type Expected, expectedOf } from "./expected.js";
+import { type ErrorSummary, type Judgement, judge, type Prediction } from "./judged.js";
 import type { CertifiedRow, Driving } from "./rows.js";
 
-/** Codes of the makers whose rows the coefficients in the library were fitted to. */
-export const makersOfTheFit: readonly string[] = [
-  ...["M04", "M05", "M09", "M12", "M14", "M18", "M19", "M24", "M25", "M27"],
-];
-
-/** Sizes of errors |predicted/certified − 1|, and the middle of the errors with their sign. */
-interface ErrorSummary {
-  readonly median: number;
-  readonly p90: number;
-  readonly bias: number;
-  /** Median over makers of each maker's median: a maker with many rows counts once. */
-  readonly balanced: number;
-}
-
 /** How well rows are predicted; all figures are shares. */
-export interface Score {
+interface Score<Key extends string = Driving> {
   readonly rows: number;
   readonly scored: number;
   readonly makers: number;
-  readonly city: ErrorSummary;
-  readonly highway: ErrorSummary;
-  /** Share of rows within the 90 % interval that the library states. */
-  readonly interval90: Readonly<Record<Driving, number>>;
-  /** Width of that interval over the prediction, median. */
-  readonly width90: Readonly<Record<Driving, number>>;
+  readonly interval90: Readonly<Record<Key, number>>;
+  readonly balanced90: Readonly<Record<Key, number>>;
+  readonly width90: Readonly<Record<Key, number>>;
+  readonly intervalScore: Readonly<Record<Key, number>>;
+  readonly makersDrawn: Readonly<Record<Key, Judgement["makersDrawn"]>>;
 }
 
-/** The coefficients in the library, in the order of {@link Parts}. */
-export const shippedCoefficients: readonly number[] = [
-  ...[shipped.driving, shipped.newcomer, shipped.perRatedPower, shipped.braking, shipped.accessories],
-];
+/** A score with the errors of each result beside it, under its name. */
+export type ScoreWithErrors<Key extends string = Driving> = Score<Key> & Readonly<Record<Key, ErrorSummary>>;
 
-/** Leave-one-maker-out where the fit has seen the maker; the coefficients of the library elsewhere. */
-export function scoreOf(rows: readonly CertifiedRow[], keep: "core" | "all"): Score {
-  const scored = rows.filter(({ core }) => core || keep === "all").map(prepare);
-  const seen = scored.filter(({ row }) => row.core && makersOfTheFit.includes(row.maker));
-  const makers = [...new Set(scored.map(({ row }) => row.maker))];
-  const coefficients = new Map(
-    makers.map((maker) => [
-      maker,
-      makersOfTheFit.includes(maker)
-        ? fitCoefficients(seen.filter(({ row }) => row.maker !== maker))
-        : shippedCoefficients,
-    ]),
-  );
-  const ratio = ({ row, parts }: Prepared, driving: Driving): number =>
-    predict(coefficients.get(row.maker) ?? shippedCoefficients, parts[driving]) / row[driving];
-  const summary = (driving: Driving): ErrorSummary => {
-    const ratios = scored.map((prepared) => ratio(prepared, driving));
-    const sizes = ratios.map((r) => Math.abs(r - 1));
-    const ofMaker = (maker: string): number =>
-      quantile(
-        sizes.filter((_, i) => scored[i]?.row.maker === maker),
-        0.5,
-      );
-    return {
-      ...{ median: quantile(sizes, 0.5), p90: quantile(sizes, 0.9), bias: quantile(ratios, 0.5) - 1 },
-      balanced: quantile(makers.map(ofMaker), 0.5),
-    };
-  };
-  const within = (driving: Driving): number => {
-    const factor = shipped.interval90[driving];
-    return scored.filter((p) => Math.abs(Math.log(ratio(p, driving))) <= Math.log(factor)).length / scored.length;
-  };
-  const width = (driving: Driving): number => shipped.interval90[driving] - 1 / shipped.interval90[driving];
+/** The predictions of the results that a row has. */
+export type Predicted<Key extends string> = Readonly<Record<Key, Prediction>>;
+
+/** Judges predictions of the same results of several rows. */
+export function scoreOfPredictions<Key extends string>(
+  rows: readonly CertifiedRow[],
+  keys: readonly Key[],
+  predicted: readonly Predicted<Key>[],
+): ScoreWithErrors<Key> {
+  if (predicted.length === 0) throw new Error("no row of the file can be predicted in this way");
+  const judged = new Map(keys.map((key) => [key, judge(predicted.map((each) => each[key]))]));
+  const each = <Value>(of: (judgement: Judgement) => Value): Record<Key, Value> =>
+    Object.fromEntries(keys.map((key) => [key, of(judged.get(key) as Judgement)])) as Record<Key, Value>;
+  const makers = new Set(predicted.map((row) => row[keys[0] as Key].maker));
   return {
-    ...{ rows: rows.length, scored: scored.length, makers: makers.length },
-    ...{ city: summary("city"), highway: summary("highway") },
-    interval90: { city: within("city"), highway: within("highway") },
-    width90: { city: width("city"), highway: width("highway") },
+    ...{ rows: rows.length, scored: predicted.length, makers: makers.size },
+    ...each(({ errors }) => errors),
+    interval90: each(({ interval90 }) => interval90),
+    width90: each(({ width90 }) => width90),
+    balanced90: each(({ balanced90 }) => balanced90),
+    intervalScore: each(({ intervalScore }) => intervalScore),
+    makersDrawn: each(({ makersDrawn }) => makersDrawn),
   };
 }
 
-const quantile = (values: readonly number[], share: number): number =>
-  quantileOfSorted(Float64Array.from(values).sort(), share);
+/** Rows predicted from road load, test weight, rated power and years of experience alone. */
+export function scoreOf(rows: readonly CertifiedRow[], keep: "core" | "all"): ScoreWithErrors {
+  const scored = expectedOf(rows).filter(({ row }) => row.core || keep === "all");
+  return scoreOfPredictions(rows, drivings, scored.map(alone));
+}
+
+export const drivings = ["city", "highway"] as const;
+
+/** What is predicted of a row without comparators. */
+function alone(row: Expected): Predicted<Driving> {
+  return { city: within(row, "city", 0, 1), highway: within(row, "highway", 0, 1) };
+}
+
+/** A prediction moved by a logarithm, in an interval narrowed to a share of that of the library. */
+export function within({ row, expected }: Expected, driving: Driving, moved: number, left: number): Prediction {
+  const likely = expected[driving] * Math.exp(moved);
+  const factor = shipped.interval90[driving] ** left;
+  return { maker: row.maker, certified: row[driving], low: likely / factor, likely, high: likely * factor };
+}

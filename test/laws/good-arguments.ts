@@ -185,6 +185,16 @@ const evidence = {
   speed: { value: q("20 m/s"), source: "invented" },
 } as const;
 
+const ofMaker = () => ({
+  ...{
+    load: { ...certifiedRoadLoad(certifiedOptions) },
+    ratedPower: q("200 kW"),
+    yearsOfExperience: 4,
+    modelYear: 2024,
+  },
+});
+const certified = { name: "car", city: q("220 Wh/mi"), highway: q("240 Wh/mi"), source: "invented" };
+
 const share = (low: number, likely: number, high: number) => ({ low, likely, high, source: "invented" });
 const comparator = {
   ...{ name: "car", curbMass: q("2 t"), packMass: q("500 kg"), source: "invented" },
@@ -617,6 +627,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "estimate.propagate": () => [{ model: { ...moving }, evidence, draws: 100, seed: 1 }],
   "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy" }],
   "estimate.baseMass": () => [baseOptions],
+  "estimate.calibrate": () => [{ comparators: [{ ...ofMaker(), ...certified }] }],
   "estimate.estimateVehicle": () => [vehicleOptions()],
 
   "report.table": () => [tableOptions],

@@ -4,6 +4,34 @@
  * @packageDocumentation
  */
 
+// calibrate
+export { calibrate } from "./calibrate/calibrate.js";
+export type {
+  Agreement,
+  CalibratedCertificate,
+  CalibrateOptions,
+  Calibration,
+  CertifiedComparator,
+  CityAndHighway,
+  ComparatorCheck,
+  Pull,
+} from "./calibrate/calibration.js";
+export type { VehicleOfMaker } from "./calibrate/compared.js";
+export {
+  type CalibratedConsumptionInputs,
+  type CertifiedOverExpectedInputs,
+  calibratedConsumption,
+  certifiedOverExpected,
+  type LikenessOfInstallationsInputs,
+  likenessOfInstallations,
+  type MemoryOfYearsInputs,
+  memoryOfYears,
+  type NarrowedIntervalInputs,
+  narrowedInterval,
+  type PullOfComparatorInputs,
+  pullOfComparator,
+} from "./calibrate/relations.js";
+export { withinMaker } from "./calibrate/within-maker.js";
 export {
   around,
   type Evidence,
