@@ -24,21 +24,39 @@ type Plain = `${number}` & `${string}${Digit}`;
 type Odd = `${string}${"e" | "E" | "x" | "X" | "b" | "B" | "o" | "O"}${string}`;
 
 /** What is left of a literal such as "255 Wh/kg" behind its number, or "!" and why there is no number. */
-export type UnitText<S extends string> = string extends S
-  ? string
+export type UnitText<S extends string> = S extends `${infer N} ${infer Rest}`
+  ? N extends Plain
+    ? N extends Odd
+      ? Other<S>
+      : Rest extends "" | `${Digit | Space | "×"}${string}`
+        ? Other<S>
+        : Rest
+    : Other<S>
+  : S extends Plain
+    ? S extends Odd
+      ? Other<S>
+      : "1"
+    : Other<S>;
+
+type Other<S extends string> = HasHole<S> extends true ? BehindHole<S> : Slowly<S, S>;
+
+/**
+ * Whether some of a text is not known, as in `${number} kg` or a plain `string`: one that is known is a key that an object must
+ * have, any other only says what keys it may have.
+ */
+export type HasHole<S extends string> =
+  Readonly<Record<never, unknown>> extends Readonly<Record<S, unknown>> ? true : false;
+
+/** What is behind a number that is not known; unknown when the number may not end there. */
+type BehindHole<S extends string> = S extends `${number | bigint}`
+  ? "1"
   : S extends `${infer N} ${infer Rest}`
-    ? N extends Plain
-      ? N extends Odd
-        ? Slowly<S, S>
-        : Rest extends "" | `${Digit | Space}${string}`
-          ? Slowly<S, S>
-          : Rest
-      : Slowly<S, S>
-    : S extends Plain
-      ? S extends Odd
-        ? Slowly<S, S>
-        : "1"
-      : Slowly<S, S>;
+    ? N extends `${number | bigint}`
+      ? Rest extends "" | `${Digit | Space | "×"}${string}`
+        ? string
+        : Rest
+      : string
+    : string;
 
 /**
  * Takes off one part after the other. Each step gives what is behind its part, and undefined where there is no number; steps that

@@ -1,6 +1,6 @@
 import type { OwnUnits } from "../dimension/table.js";
 import type { Factor, Keys, Reciprocal, Times } from "./literal-factor.js";
-import type { Digit, Space, TrimStart } from "./literal-number.js";
+import type { Digit, HasHole, Space, TrimStart } from "./literal-number.js";
 import type { UnitKeys } from "./table.js";
 
 /**
@@ -93,10 +93,10 @@ type TooLong<
       : TooLong<R, readonly [...Tens, S]>
   : false;
 
-/** Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
+/** Key of the dimension that a unit text measures, or "!" and what is wrong with it; any text when it is not wholly known. */
 export type UnitKey<S extends string, Own extends OwnUnits = NoOwn> = S extends keyof UnitKeys
   ? UnitKeys[S]
-  : string extends S
+  : HasHole<S> extends true
     ? string
     : S extends `${Space | Digit | "!"}${string}` | `${string}⟧${string}`
       ? Strange<S, Own>

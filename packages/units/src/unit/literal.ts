@@ -11,37 +11,32 @@ type KindOf<S extends string, K extends string, Own extends OwnUnits> = K extend
   : KindInText<S, K, Own>;
 
 /** The dimension that a unit text measures; unknown for a text that is not known at compile time, or that is no unit. */
-export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> = string extends S
-  ? Dimension
-  : UnitKey<S, Own> extends infer K extends string
-    ? K extends `!${string}`
+export type UnitDimension<S extends string, Own extends OwnUnits = NoOwn> =
+  UnitKey<S, Own> extends infer K extends string
+    ? string extends K
       ? Dimension
-      : DimensionOf<K, KindOf<S, K, Own>>
+      : K extends `!${string}`
+        ? Dimension
+        : DimensionOf<K, KindOf<S, K, Own>>
     : never;
 
 /** The text itself when it is a unit, otherwise the sentence that says why not. */
-export type AnyUnit<S extends string, Own extends OwnUnits = NoOwn> = string extends S
-  ? S
-  : UnitKey<S, Own> extends `!${infer Message}`
-    ? `⚠ ${Message}`
-    : S;
+export type AnyUnit<S extends string, Own extends OwnUnits = NoOwn> =
+  UnitKey<S, Own> extends `!${infer Message}` ? `⚠ ${Message}` : S;
 
 /** The text itself when it is a unit of D, otherwise the sentence that says why not. */
-export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits = NoOwn> = string extends S
-  ? S
-  : string extends D["key"]
-    ? AnyUnit<S, Own>
-    : UnitKey<S, Own> extends infer K extends string
-      ? K extends `!${infer Message}`
+export type UnitOf<S extends string, D extends Dimension, Own extends OwnUnits = NoOwn> = string extends D["key"]
+  ? AnyUnit<S, Own>
+  : UnitKey<S, Own> extends infer K extends string
+    ? string extends K
+      ? S
+      : K extends `!${infer Message}`
         ? `⚠ ${Message}`
         : [K, KindOf<S, K, Own>] extends [D["key"], D["kind"]]
           ? S
           : `⚠ '${S}' measures ${LabelOf<K, KindOf<S, K, Own>>}, not ${LabelOf<D["key"], D["kind"]>}`
-      : never;
+    : never;
 
 /** The literal itself when number and unit can be read, otherwise the sentence that says why not. */
-export type QuantityLiteral<S extends string, Own extends OwnUnits = NoOwn> = string extends S
-  ? S
-  : UnitKey<UnitText<S>, Own> extends `!${infer Message}`
-    ? `⚠ ${Message}`
-    : S;
+export type QuantityLiteral<S extends string, Own extends OwnUnits = NoOwn> =
+  UnitKey<UnitText<S>, Own> extends `!${infer Message}` ? `⚠ ${Message}` : S;

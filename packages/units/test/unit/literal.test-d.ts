@@ -145,6 +145,43 @@ describe("the compiler's grammar", () => {
   });
 });
 
+describe("texts with holes, as templates make them", () => {
+  const [number, whole, text, unit] = [5 as number, 5n as bigint, "5" as string, "kg" as "kg" | "lb"];
+
+  test("have the dimension of their unit when only the number is not known", () => {
+    expectTypeOf(q(`${number} kg`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${whole} kg`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${number} ${unit}`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${number} kWh/100 km`)).toEqualTypeOf<Quantity<EnergyPerDistance>>();
+    expectTypeOf(q(`${number} °C`)).toEqualTypeOf<Quantity<Temperature>>();
+    expectTypeOf(q(`${number}`)).toEqualTypeOf<Quantity<Ratio>>();
+    expectTypeOf(q(number > 0 ? "5 kg" : `${number} lb`)).toEqualTypeOf<Quantity<Mass>>();
+  });
+
+  test("leave the dimension open otherwise", () => {
+    expectTypeOf(q(`${text} kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`5 ${text}`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number}kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`-${number} kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number} 000 kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`5 kWh/${number} km`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number} kWh/${number} km`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(quantity(5, `m/(${number} s)`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q("5 kg").in(`${text}`)).toEqualTypeOf<number>();
+  });
+
+  test("are refused when what is known of them is wrong", () => {
+    // @ts-expect-error no such unit
+    q(`${number} kgg`);
+    // @ts-expect-error no such unit, and nothing else is unknown
+    quantity(number, `k${unit}`);
+    // @ts-expect-error an energy is no mass
+    q(`${number} kWh`).in("kg");
+    // @ts-expect-error an energy is no mass
+    q("5 kg").plus(q(`${number} kWh`));
+  });
+});
+
 /** The texts of a table that a check lets pass: `never` when it refuses them all. */
 type Accepted<Table extends Readonly<Record<string, readonly string[]>>, As extends "unit" | "literal"> = {
   [Text in Table[keyof Table][number]]: Text extends (As extends "unit" ? AnyUnit<Text> : QuantityLiteral<Text>)
