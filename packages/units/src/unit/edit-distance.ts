@@ -2,9 +2,9 @@
 export function nearestOf(word: string, known: readonly string[]): string[] {
   const short = word.slice(0, 40).toLowerCase();
   const distance = (candidate: string): number => editDistance(short, candidate.toLowerCase());
-  return known
-    .filter((candidate) => distance(candidate) <= Math.max(1, Math.floor(short.length / 3)))
-    .sort((a, b) => distance(a) - distance(b));
+  // One letter is like every other
+  const most = short.length === 1 ? 0 : Math.max(1, Math.floor(short.length / 3));
+  return known.filter((candidate) => distance(candidate) <= most).sort((a, b) => distance(a) - distance(b));
 }
 
 /** Insertions, deletions, substitutions and swaps of neighbours, one each (optimal string alignment). */

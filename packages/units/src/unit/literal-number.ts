@@ -70,17 +70,21 @@ type Slowly<S, All extends string> = S extends `${Space}${infer R}`
 
 type Difference<S extends string> = S extends `!${string}` ? S : `Δ${S}`;
 
-type AfterSign<S> = S extends `${"+" | "-" | "−"}${infer R}` ? R : S;
+type AfterSign<S> = S extends `${"+" | "-" | "−" | "–"}${infer R}` ? R : S;
 
+/** Digits, in groups of three unless they start with a zero. */
 type AfterWhole<S> = S extends `${Digit}${string}`
-  ? AfterGroups<AfterThree<S>> extends readonly [infer Grouped]
-    ? Grouped
-    : AfterDigits<S>
+  ? S extends `0${infer R}`
+    ? AfterDigits<R>
+    : AfterGroups<AfterThree<S>> extends readonly [infer Grouped]
+      ? Grouped
+      : AfterDigits<S>
   : S extends `.${Digit}${string}`
     ? S
     : undefined;
 
-type AfterDigits<S> = S extends `${Digit}${infer R}` ? AfterDigits<R> : S;
+/** @internal What is behind digits. */
+export type AfterDigits<S> = S extends `${Digit}${infer R}` ? AfterDigits<R> : S;
 
 /** What is behind one to three digits. */
 type AfterThree<S> = S extends `${Digit}${infer R}`
@@ -98,13 +102,16 @@ type AfterGroups<S, Found = readonly []> = S extends `${infer P}${infer A}${infe
     : Found
   : Found;
 
-type AfterFraction<S> = S extends `.${Digit}${infer R}` ? AfterDigits<R> : S;
+/** @internal What is behind the fraction of a number, if it has one. */
+export type AfterFraction<S> = S extends `.${Digit}${infer R}` ? AfterDigits<R> : S;
 
-/** "e-3" and "×10⁻³"; an "e" without digits belongs to the unit. */
+/** "e-3", "×10⁻³" and " × 10^-3"; an "e" without digits belongs to the unit. */
 type AfterExponent<S, All extends string> = S extends `${"e" | "E"}${infer R}`
   ? AfterPower<AfterSign<R>, Digit, S, All>
-  : S extends `×10${infer R}`
-    ? AfterPower<R extends `⁻${infer R2}` ? R2 : R, RaisedDigit, S, All>
+  : S extends `${"" | Space}×${"" | Space}10${infer R}`
+    ? R extends `^${infer R2}`
+      ? AfterPower<AfterSign<R2>, Digit, S, All>
+      : AfterPower<R extends `⁻${infer R2}` ? R2 : R, RaisedDigit, S, All>
     : S;
 
 /** One to three digits. Three are read where the compiler sees that the number is not too large for one. */

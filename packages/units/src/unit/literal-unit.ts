@@ -28,7 +28,11 @@ type Product<S extends string, Known extends Keys> = S extends keyof UnitKeys
       : Factor<S, Known>;
 
 /** A product with "*", "⋅" or spaces. A space multiplies only between two factors. */
-type ProductOf<S extends string, Known extends Keys> = S extends `${Space}${infer B}`
+type ProductOf<S extends string, Known extends Keys> = S extends `${string}${"°" | "deg"}${Space}${"C" | "F"}${string}`
+  ? "!a degree of temperature is written °C or °F, without a space"
+  : SpacedProduct<S, Known>;
+
+type SpacedProduct<S extends string, Known extends Keys> = S extends `${Space}${infer B}`
   ? Product<B, Known>
   : S extends `${infer A}${Space}`
     ? Product<A, Known>

@@ -1,5 +1,6 @@
 import type { Dimension, DimensionOf } from "../dimension/dimension.js";
 import type { KindInText, LabelOf, OwnUnits } from "../dimension/table.js";
+import type { SameLook } from "./literal-factor.js";
 import type { Trim, UnitText } from "./literal-number.js";
 import type { NoOwn, UnitKey } from "./literal-unit.js";
 
@@ -7,7 +8,7 @@ export type { UnitText } from "./literal-number.js";
 
 /** The kind that a text states. Only those of temperatures depend on the whole of the text. */
 type KindOf<S extends string, K extends string, Own extends OwnUnits> = K extends "m0 kg0 s0 A0 K1"
-  ? KindInText<Trim<S>, K, Own>
+  ? KindInText<Trim<S> extends infer T extends keyof SameLook ? SameLook[T] : Trim<S>, K, Own>
   : KindInText<S, K, Own>;
 
 /** The dimension that a unit text measures; unknown for a text that is not known at compile time, or that is no unit. */

@@ -25,7 +25,8 @@ export const unitTable = {
   volume: {
     L: "0.001 m³",
     mL: "0.001 L",
-    gal: "231 in³", // US liquid gallon
+    US_gal: "231 in³", // US liquid gallon; "gal" alone could be either
+    imp_gal: "4.54609 L", // imperial gallon, Weights and Measures Act 1985 (UK), schedule 1
   },
   mass: {
     kg: "",
@@ -60,6 +61,7 @@ export const unitTable = {
     kPa: "1000 Pa",
     MPa: "1000000 Pa",
     bar: "100000 Pa",
+    mbar: "0.001 bar",
     atm: "101325 Pa",
     psi: "lbf/in²",
     mmHg: "133.322387415 Pa", // conventional: density 13 595.1 kg/m³, standard gravity
@@ -72,12 +74,14 @@ export const unitTable = {
     Wh: "3600 J",
     kWh: "3600000 J",
     MWh: "1000 kWh",
+    GWh: "1000 MWh",
     Btu: "1055.05585262 J", // International Table Btu
   },
   power: {
     W: "J/s",
     kW: "1000 W",
     MW: "1000000 W",
+    GW: "1000 MW",
     hp: "550 ft lbf/s", // mechanical horsepower
     PS: "75 kgf m/s", // metric horsepower
   },

@@ -135,6 +135,12 @@ describe("the compiler's grammar", () => {
     expectTypeOf(q("1.2E3 kg")).toEqualTypeOf<Quantity<Mass>>();
     expectTypeOf(q("1.2×10⁻³ kg")).toEqualTypeOf<Quantity<Mass>>();
     expectTypeOf(q("1\u202f200 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2 × 10^3 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2×10^-3 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2 × 10⁻³ kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("–5 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("20 ℃")).toEqualTypeOf<Quantity<Temperature>>();
+    expectTypeOf(q("15 kWh/100km")).toEqualTypeOf<Quantity<EnergyPerDistance>>();
     expectTypeOf(q("5 1/km")).toEqualTypeOf(quantity(5, "1/km"));
   });
 
@@ -221,6 +227,14 @@ describe("what the compiler says", () => {
   test("about a unit that people write otherwise, with the words of the run time", () => {
     expectTypeOf<AnyUnit<"kph">>().toEqualTypeOf<"⚠ unknown unit 'kph': did you mean km/h?">();
     expectTypeOf<QuantityLiteral<"5 kWh/mile">>().toEqualTypeOf<"⚠ unknown unit 'mile': did you mean mi?">();
+    expectTypeOf<AnyUnit<"N.m">>().toEqualTypeOf<"⚠ unknown unit 'N.m': put '·' between factors">();
+    expectTypeOf<AnyUnit<"lb-ft">>().toEqualTypeOf<"⚠ unknown unit 'lb-ft': did you mean lbf·ft?">();
+    expectTypeOf<
+      AnyUnit<"mi/gal">
+    >().toEqualTypeOf<"⚠ unknown unit 'gal': did you mean US_gal (231 in³) or imp_gal (4.54609 L)?">();
+    expectTypeOf<
+      QuantityLiteral<"20 deg C">
+    >().toEqualTypeOf<"⚠ a degree of temperature is written °C or °F, without a space">();
     expectTypeOf<AnyUnit<"lbs">>().toEqualTypeOf<"⚠ unknown unit 'lbs': did you mean lb (mass) or lbf (force)?">();
   });
 
@@ -228,9 +242,8 @@ describe("what the compiler says", () => {
     expectTypeOf<
       QuantityLiteral<"1,5 kg">
     >().toEqualTypeOf<"⚠ '1,5 kg': a comma groups digits in threes, the decimal sign is a point">();
-    expectTypeOf<
-      AnyUnit<"kWh/100km">
-    >().toEqualTypeOf<"⚠ '100km' is no number: put a space or '·' between a number and a unit">();
+    expectTypeOf<AnyUnit<"kWh/100km">>().toEqualTypeOf<"kWh/100km">();
+    expectTypeOf<AnyUnit<"kWh/0km">>().toEqualTypeOf<"⚠ a unit cannot hold a factor of zero">();
   });
 
   test("about a second slash and about parentheses", () => {
