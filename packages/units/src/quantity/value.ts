@@ -86,8 +86,10 @@ const Value = /* @__PURE__ */ (() =>
       const readings = readingsOf(this.dimension.key);
       const stated = readings.find(([each]) => each === name);
       if (stated === undefined || isPoint(this)) {
-        const names = readings.map(([each]) => each).join(" or ");
-        return fail("WRONG_KIND", `${this} cannot be stated as '${nameOf(name)}': it can be ${names}`);
+        const names = isPoint(this)
+          ? "a point on a scale is nothing else, and only .minus(another) gives a difference"
+          : `it can be ${readings.map(([each]) => each).join(" or ")}`;
+        return fail("WRONG_KIND", `${this} cannot be stated as '${nameOf(name)}': ${names}`);
       }
       return new Value(this.value, this.#unit, stated[2][0] === undefined ? "" : name);
     }
@@ -140,7 +142,9 @@ const Value = /* @__PURE__ */ (() =>
         const hint =
           key !== this.dimension.key
             ? reciprocal === this.dimension.key && "; use .inverse() first"
-            : kind !== POINT && `; state it with .as("${labelOf(to.dimension)}")`;
+            : isPoint(this)
+              ? "; .minus(another) gives a difference"
+              : kind !== POINT && `; state it with .as("${labelOf(to.dimension)}")`;
         mismatch(
           to.dimension,
           this.dimension,

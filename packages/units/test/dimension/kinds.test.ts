@@ -237,4 +237,14 @@ describe("no route", () => {
       }),
     );
   });
+
+  it("is told in words that do not send anybody in a circle", () => {
+    const point = q("20 °C") as Any;
+    expect(() => point.as("temperature difference" as never)).toThrow(
+      "20 °C cannot be stated as 'temperature difference': a point on a scale is nothing else, and only .minus(another) gives a difference",
+    );
+    expect(() => point.in<string>("ΔK")).toThrow(
+      "'ΔK' measures temperature difference, not temperature; .minus(another) gives a difference",
+    );
+  });
 });
