@@ -111,9 +111,9 @@ export type KindInText<Text extends string, Key extends string, Own extends OwnU
     : never
   : "";
 
-/** The names of the readings that share the dimension of D, such as `"energy" | "torque"`; none for a temperature, which is a point. */
+/** The names of the readings that share the dimension of D, such as `"energy" | "torque"`; a temperature, which is a point, has its own only. */
 export type KindName<D extends Dimension> = D["kind"] extends typeof POINT
-  ? never
+  ? typeof POINT
   : { [Name in DimensionName]: Keys[Name] extends D["key"] ? Name : never }[DimensionName];
 
 /** A row of the table: the name, the key, and the symbols that state the name in a text. */

@@ -8,9 +8,9 @@ export const MAX_QUANTITY_LENGTH = 120;
 
 /** A group of digits does not start with a lone zero: "0,075" is a decimal comma, and never 75. */
 const NUMBER =
-  /^(Δ?)\s*([+\-−–]?)((?:[1-9]\d{0,2}(?:[ \u00a0\u202f,]\d{3})+|\d+)(?:\.\d+)?|\.\d+)(?:[eE]([+\-−–]?\d{1,3})|[ \u00a0\u202f]?×[ \u00a0\u202f]?10(?:\^([+\-−–]?\d{1,3})|(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3})))?/;
+  /^(Δ?)\s*([+\-−–]?)((?:[1-9]\d{0,2}(?:[ \u00a0\u202f,]\d{3})+|\d+)(?:\.\d+)?|\.\d+)(?:(?:[eE]|[ \u00a0\u202f]?×[ \u00a0\u202f]?10\^)([+\-−–]?\d{1,3})|[ \u00a0\u202f]?×[ \u00a0\u202f]?10(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))?/;
 /** A number with a decimal comma, grouped by points or spaces or not at all. */
-const DECIMAL_COMMA = /^([^\d,]*)(\d{1,3}(?:[.\s]\d{3})+|\d+),(\d+)(?![\d.,])/;
+const DECIMAL_COMMA = /^([^\d,]*)(\d{1,3}(?:[.\s]\d{3})+|\d+),(\d+(?![\d.,]).*)/s;
 
 /** @internal What a text says: a number, and a unit that was read. */
 export interface Literal {
@@ -54,18 +54,15 @@ function readAny(text: string, system: UnitSystem): Literal {
     fail("NUMBER_SYNTAX", `a quantity has at most ${MAX_QUANTITY_LENGTH} characters`);
   const match = NUMBER.exec(text);
   if (match === null) fail("NUMBER_SYNTAX", `'${text}' does not start with a number, such as "12.5 kg"`);
-  const [all, delta = "", sign = "", digits = "", e, caret, power = e ?? caret ?? "0"] = match;
+  const [all, delta = "", sign = "", digits = "", exponent, power = exponent ?? "0"] = match;
   const rest = text.slice(all.length);
   // "0,5 kg", "12 34 kg" and "1.2.3 kg"; but "5 1/km" is five per kilometre
   if (/^(,\d|\.|[\s.]*\d)/.test(rest) && !/^\s+1\s*\//.test(rest)) {
-    const mended = text.replace(DECIMAL_COMMA, (_, before, whole, fraction) => {
-      return `${before}${whole.replace(/[.\s]/g, "")}.${fraction}`;
-    });
+    const [, before, whole, behind] = DECIMAL_COMMA.exec(text) ?? [];
+    const mended = whole ? `: write ${before}${whole.replace(/[.\s]/g, "")}.${behind}` : "";
     fail(
       "NUMBER_SYNTAX",
-      mended === text
-        ? `'${text}' cannot be read after '${all}': spaces and commas group digits in threes`
-        : `'${text}': a comma groups digits in threes, the decimal sign is a point: write ${mended}`,
+      `'${text}' cannot be read after '${all}': spaces and commas group digits in threes, the decimal sign is a point${mended}`,
     );
   }
   const value = Number(`${sign.replace(/[−–]/, "-")}${digits.replace(/[^\d.]/g, "")}e${wholeNumber(power)}`);

@@ -1,6 +1,6 @@
 import { fail } from "../quantity/errors.js";
-import { nearestOf } from "./edit-distance.js";
 import { decimal, type ExactProduct, isBounded, MAX_POWER, productOf, single } from "./exact-product.js";
+import { nearestOf } from "./likeness.js";
 import { adviceFor } from "./misspellings.js";
 import { wholeNumber } from "./superscripts.js";
 
@@ -29,11 +29,7 @@ const POWER = /\^?-?\d+|⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/y;
 
 /** @internal A text with one code for characters that look the same: ohm and omega, kelvin and K, mu and micro, degrees Celsius. */
 export function canonical(text: string): string {
-  return text
-    .normalize()
-    .replace(/\u03bc/g, "\u00b5")
-    .replace(/℃|ºC/g, "°C")
-    .replace(/℉|ºF/g, "°F");
+  return text.normalize().replace(/[℃℉\u03bc]/g, (sign) => (sign === "\u03bc" ? "\u00b5" : sign.normalize("NFKC")));
 }
 
 /** @internal Reads a text, whose symbols are among the known ones, into their product. */
@@ -114,11 +110,9 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
 
   const named = (symbol: string): ExactProduct => {
     if (!known.has(symbol)) {
-      const parts = symbol.split(/[-.]/);
-      const advice =
-        adviceFor(symbol) ?? (parts[1] && parts.every((part) => known.has(part)) ? parts.join("·") : undefined);
+      const advice = adviceFor(symbol);
       const near = advice === undefined ? nearestOf(symbol, [...known.keys()]).slice(0, 3) : [advice];
-      const hint = near.length === 0 ? "" : `: did you mean ${near.join(" or ")}?`;
+      const hint = near[0] === undefined ? "" : `: did you mean ${near.join(" or ")}?`;
       refuse(`unknown unit '${symbol}'`, start, hint, { symbol, nearest: near });
     }
     // In a compound a temperature is an interval, so K and ΔK are one symbol there.

@@ -35,10 +35,6 @@ export interface SameLook {
   "℉": "°F";
   "Δ℃": "Δ°C";
   "Δ℉": "Δ°F";
-  ºC: "°C";
-  ºF: "°F";
-  ΔºC: "Δ°C";
-  ΔºF: "Δ°F";
 }
 
 // Products and powers of keys; what is no key is a sentence, and goes through. Nothing here is bound to be a text: the compiler would

@@ -16,7 +16,7 @@ export const unitTable = {
     km: "1000 m",
     cm: "0.01 m",
     mm: "0.001 m",
-    µm: "0.000001 m",
+    µm: "0.001 mm",
     in: "0.0254 m",
     ft: "0.3048 m",
     yd: "0.9144 m",
@@ -31,7 +31,7 @@ export const unitTable = {
   mass: {
     kg: "",
     g: "0.001 kg",
-    mg: "0.000001 kg",
+    mg: "0.001 g",
     t: "1000 kg",
     lb: "0.45359237 kg",
     oz: "lb/16",
@@ -59,8 +59,8 @@ export const unitTable = {
     Pa: "N/m²",
     hPa: "100 Pa",
     kPa: "1000 Pa",
-    MPa: "1000000 Pa",
-    bar: "100000 Pa",
+    MPa: "1000 kPa",
+    bar: "100 kPa",
     mbar: "0.001 bar",
     atm: "101325 Pa",
     psi: "lbf/in²",
@@ -70,9 +70,9 @@ export const unitTable = {
   energy: {
     J: "N m",
     kJ: "1000 J",
-    MJ: "1000000 J",
+    MJ: "1000 kJ",
     Wh: "3600 J",
-    kWh: "3600000 J",
+    kWh: "1000 Wh",
     MWh: "1000 kWh",
     GWh: "1000 MWh",
     Btu: "1055.05585262 J", // International Table Btu
@@ -80,7 +80,7 @@ export const unitTable = {
   power: {
     W: "J/s",
     kW: "1000 W",
-    MW: "1000000 W",
+    MW: "1000 kW",
     GW: "1000 MW",
     hp: "550 ft lbf/s", // mechanical horsepower
     PS: "75 kgf m/s", // metric horsepower

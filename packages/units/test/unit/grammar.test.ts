@@ -11,6 +11,7 @@ import {
   type QuantityError,
   q,
   quantity,
+  unitSymbols,
 } from "../../src/index.js";
 
 /** The unit text as plain JavaScript would pass it: unknown to the compiler. */
@@ -105,18 +106,19 @@ describe("grammar of unit texts", () => {
     ["Wh/mile", 4, ["mi"]],
     ["lbs", 1, ["lb (mass) or lbf (force)"]],
     ["ton", 1, ["t (1000 kg) or short_ton (2000 lb)"]],
-    ["short ton", 1, ["short_ton (2000 lb)"]],
-    ["mi/gal", 4, ["US_gal (231 in³) or imp_gal (4.54609 L)"]],
-    ["US gal", 1, ["US_gal"]],
+    ["short ton", 1, ["short_ton"]],
+    ["mi/gal", 4, ["US_gal or imp_gal"]],
+    ["US gal", 1, ["US_gal or imp_gal"]],
     ["deg C", 1, ["degC"]],
+    ["ºC", 1, ["°C"]],
     ["W/° F", 3, ["°F"]],
     ["Nm", 1, ["N·m"]],
     ["N.m", 1, ["N·m"]],
-    ["kW-h/km", 1, ["kW·h"]],
+    ["kW-h/km", 1, ["kWh"]],
     ["lb-ft", 1, ["lbf·ft"]],
     ["cv", 1, ["PS (75 kgf·m/s)"]],
     ["km/hour", 4, ["h (hour)"]],
-    ["days", 1, ["d (day)"]],
+    ["days", 1, ["d"]],
   ])("does not know '%s', says where and what is near", (text, position, near) => {
     const error = errorOf(() => unit(text));
     expect(error).toMatchObject({ code: "UNKNOWN_UNIT", details: { unit: text, position } });
@@ -367,6 +369,35 @@ describe("hostile texts", () => {
     for (let i = 1; i <= 5000; i++) unit(`m/${i} s`);
     expect(unit("m/5000 s").in<string>("mm/s")).toBe(0.2);
     expect(q("5 km").in("m")).toBe(before);
+  });
+});
+
+describe("a slip of the pen in a symbol", () => {
+  const near = (word: string): unknown => errorOf(() => unit(word)).details.nearest;
+
+  it("is a letter too many, too few, or another one", () => {
+    for (const symbol of unitSymbols.filter((each) => /^[a-zA-Z]{4,}$/.test(each))) {
+      for (const word of [`${symbol}x`, symbol.slice(1), `x${symbol.slice(1)}`]) {
+        // What is a symbol itself, or known to stand for another, is no slip
+        if (unitSymbols.includes(word as never) || word.toLowerCase() === symbol.toLowerCase()) continue;
+        expect(near(word), word).toContain(symbol);
+      }
+    }
+  });
+
+  it("in its case alone comes before all others", () => {
+    for (const [word, symbol] of [
+      ["mwh", "MWh"],
+      ["KM", "km"],
+      ["PSI", "psi"],
+      ["DEGC", "degC"],
+    ] as const) {
+      expect((near(word) as string[])[0]).toBe(symbol);
+    }
+  });
+
+  it("is not looked for behind one letter, which is near to every other, or in words of something else", () => {
+    for (const word of ["x", "q", "zebra", "colour", "x".repeat(70)]) expect(near(word), word).toEqual([]);
   });
 });
 

@@ -44,7 +44,7 @@ export const invalidUnits = {
     "Nm", "kNm", "lb-ft", "ft-lb", "ft-lbs", "lbf-ft", "ft-lbf", "lb.ft", "N.m", "m.s", "m-s", "kW-h", "kW.h", "cv", "ch", "short ton", "metric ton", "US gal", "imp gal", "gal", "gallon", "gallons",
     "hour", "hours", "day", "days", "minutes", "seconds", "years", "tonnes", "l/100 km", "mi/gal",
     // a degree and its letter apart, which would be an angle times a charge
-    "deg C", "deg F", "° C", "° F", "deg\u00a0C", "°\u202fF", "W/deg C", "W/(m² ° C)", "deg C/min", "kg deg C m", "Δ° C", "deg C2", "º", "º C",
+    "deg C", "deg F", "° C", "° F", "deg\u00a0C", "°\u202fF", "W/deg C", "W/(m² ° C)", "deg C/min", "kg deg C m", "Δ° C", "deg C2", "º", "º C", "ºC", "ºF", "W/ºC",
     // numbers of another notation
     "m·1e3", "m/1e3 s", "m·1_000", "m/10e",
     // in a compound, a power or parentheses
