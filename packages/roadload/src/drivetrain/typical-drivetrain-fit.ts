@@ -25,9 +25,9 @@ export const typicalDrivetrainFit = /* @__PURE__ */ Object.freeze({
   /** Energy drawn from the battery per energy at the wall: touring club, 26 cars at 11 kW, 2025 (seen). */
   chargingEfficiency: 0.89,
   /** Rated powers in the data, in W. */
-  ratedPowers: Object.freeze([26_000, 600_000] as const),
-  interval90: Object.freeze({ city: 1.16, highway: 1.09 }),
-  source: Object.freeze({
+  ratedPowers: /* @__PURE__ */ Object.freeze([26_000, 600_000] as const),
+  interval90: /* @__PURE__ */ Object.freeze({ city: 1.16, highway: 1.09 }),
+  source: /* @__PURE__ */ Object.freeze({
     document:
       "fitted to US government test car lists and label tables, 127 certified configurations of ten makers, model years 2012 to 2024",
     status: "seen",
