@@ -12,9 +12,16 @@ import { languageServiceOf } from "./language-service.js";
 const pieces = [
   "m|kg|s|km|kWh|N|K|°C|h|%|rad|Hz|W|V|1|π|Δ|x|e|E|\u03bcm|Ω|/|/|·|·|*| | |\u00a0|(|(|)|)|^|^2|^-1|^0|^10|-|-2|+",
   "²|³|⁻¹|⁻|⁰|¹|⁹|0|2|3|9|10|100|0.5|.5|5.|007|0x1|1e3|,",
+  "°|deg|C|F|deg C|° F|100km|2s²|℃|ºF|Nm|N.m|kW-h|lb-ft|.|gal",
 ].flatMap((line) => line.split("|"));
-const goodNumbers = "5|12.5|0|-5|−5|+5|.5|3,500|1 200|1\u202f200|1e3|1e-3|2×10³|2×10⁻³|Δ5|Δ 5|007|0.29".split("|");
-const badNumbers = "- 5|--5|5.|1,5|12,34|1 23|1.2.3|1E|2×10||1_000|0x10|1e400|5 1|1 200 1".split("|");
+const goodNumbers =
+  "5|12.5|0|-5|−5|+5|.5|3,500|1 200|1\u202f200|1e3|1e-3|2×10³|2×10⁻³|Δ5|Δ 5|007|0.29|–5|2 × 10^3|2×10^-3|1.5 × 10⁻³|10 075".split(
+    "|",
+  );
+const badNumbers =
+  "- 5|--5|5.|1,5|12,34|1 23|1.2.3|1E|2×10||1_000|0x10|1e400|5 1|1 200 1|0,075|0 075|1.200,5|1 200,5|00,075|2×10^|2 ×  10³|––5".split(
+    "|",
+  );
 
 /** Valid texts with one character left out, doubled, or another put in. */
 const damaged = fc

@@ -26,6 +26,8 @@ const hovers = [
   `quantity(255, "Wh/kg")`,
   `parseQuantity(text, "kWh")`,
   `q(text)`,
+  `q(\`\${count} kg\`)`,
+  `quantity(5, \`Wh/\${count} km\`)`,
   `converter("mph", "m/s")`,
   `unitsWith({ furlong: "660 ft" }).q("8 furlong/h")`,
 ];
@@ -44,7 +46,12 @@ const errors = [
   `q("5. kg")`,
   `q("kg")`,
   `q("5 W/m²/K")`,
-  `q("5 kWh/100km")`,
+  `q("0,075 kg")`,
+  `q("20 deg C")`,
+  `q("5 N.m")`,
+  `q("370 lb-ft")`,
+  `q("12 gal")`,
+  `q(\`\${count} kgg\`)`,
   `q("5 N(m)")`,
   `q("5 W/(m²·K")`,
   `q("5 m^0")`,
@@ -59,9 +66,13 @@ const errors = [
   `const range = (energy: Quantity<Energy>, consumption: Quantity<EnergyPerDistance>): Quantity<Length> => energy.times(consumption)`,
 ];
 
+/** Code in Markdown, also when it holds a backtick. */
+const code = (text: string): string => (text.includes("`") ? `\`\` ${text} \`\`` : `\`${text}\``);
+
 const imports = `import { converter, parseQuantity, q, quantity, unitsWith } from "@tarewatt/units";
 import type { Energy, EnergyPerDistance, Length, Mass, Quantity } from "@tarewatt/units";
 declare const text: string;
+declare const count: number;
 `;
 
 describe("what an editor shows", () => {
@@ -100,10 +111,10 @@ describe("what an editor shows", () => {
       "person what is wrong.\n",
       "## Hovers\n",
       "| expression | type |\n| --- | --- |",
-      ...hovers.map((expression, i) => `| \`${expression}\` | \`${hoverOf(`hover${i}`)}\` |`),
+      ...hovers.map((expression, i) => `| ${code(expression)} | \`${hoverOf(`hover${i}`)}\` |`),
       "\n## Errors",
       ...errors.map(
-        (statement) => `\n\`${statement}\`\n\n\`\`\`text\n${errorsOf(statement).join("\n\n") || "no error"}\n\`\`\``,
+        (statement) => `\n${code(statement)}\n\n\`\`\`text\n${errorsOf(statement).join("\n\n") || "no error"}\n\`\`\``,
       ),
       "",
     ].join("\n");

@@ -133,5 +133,8 @@ export const compoundUnits: fc.Arbitrary<CompoundUnit> = fc
   })
   .filter(
     ({ text, terms }) =>
-      !/^\d/.test(text) && text.length <= 60 && symbolPowers(terms).every((power) => Math.abs(power) <= 9),
+      // "deg C" is refused, as nobody means an angle times a charge
+      !/^\d|(?:°|deg) [CF]/.test(text) &&
+      text.length <= 60 &&
+      symbolPowers(terms).every((power) => Math.abs(power) <= 9),
   );

@@ -82,7 +82,7 @@ describe("4: conversions leave noise in the last digits", () => {
     ["15 kWh/100 km", "Wh/km", 150],
     ["90 km/h", "m/s", 25],
     ["3 Ah", "C", 10800],
-    ["1 gal", "in³", 231],
+    ["1 US_gal", "in³", 231],
   ])("%s in %s is %d, exactly", (text, unit, number) => {
     expect(q<string>(text).in<string>(unit)).toBe(number);
   });
@@ -159,7 +159,7 @@ describe("8: the parser refuses what people write", () => {
     ["1 t", "kg", 1000],
     ["1 short_ton", "lb", 2000],
     ["1 C", "A·s", 1],
-    ["1 gal", "in³", 231],
+    ["1 US_gal", "in³", 231],
     ["1 h", "s", 3600],
   ])("reads %s", (text, unit, number) => {
     expect(parseQuantity<string>(text, unit).in<string>(unit)).toBe(number);

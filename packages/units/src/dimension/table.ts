@@ -111,10 +111,10 @@ export type KindInText<Text extends string, Key extends string, Own extends OwnU
     : never
   : "";
 
-/** The names of the readings that share the dimension of D, such as `"energy" | "torque"`. */
-export type KindName<D extends Dimension> = {
-  [Name in DimensionName]: Keys[Name] extends D["key"] ? Name : never;
-}[DimensionName];
+/** The names of the readings that share the dimension of D, such as `"energy" | "torque"`; a temperature, which is a point, has its own only. */
+export type KindName<D extends Dimension> = D["kind"] extends "temperature"
+  ? "temperature"
+  : { [Name in DimensionName]: Keys[Name] extends D["key"] ? Name : never }[DimensionName];
 
 /** A row of the table: the name, the key, and the symbols that state the name in a text. */
 type Reading = readonly [name: string, key: string, symbols: readonly string[]];

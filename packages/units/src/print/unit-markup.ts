@@ -90,8 +90,8 @@ function partsOf(text: string): readonly UnitPart[] {
     const power = (plain ?? (superscript === undefined ? "" : String(wholeNumber(superscript)))).replace("-", MINUS);
     const starts = base !== undefined ? base !== ")" : number !== undefined || sign === "(";
     const before = parts.at(-1)?.kind;
-    // A space between two factors multiplies; behind a number it only keeps it apart: kWh/100 km.
-    if (space && starts && before !== undefined && before !== "sign" && before !== "open") {
+    // A space between two factors multiplies; behind a number it only keeps it apart: kWh/100 km, also where it was left out.
+    if ((space || before === "number") && starts && before !== undefined && before !== "sign" && before !== "open") {
       parts.push({ kind: "sign", text: before === "number" ? "\u00a0" : "·", power: "" });
     }
     space = blank !== undefined;

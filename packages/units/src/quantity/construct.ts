@@ -1,5 +1,5 @@
 import { describeGiven } from "../check/describe-given.js";
-import { isSame } from "../dimension/table.js";
+import { isSame, POINT } from "../dimension/table.js";
 import type { AnyUnit, QuantityLiteral, UnitDimension, UnitText } from "../unit/literal.js";
 import { unitOf } from "../unit/unit.js";
 import { fail } from "./errors.js";
@@ -55,10 +55,11 @@ export function parseQuantity<const S extends string>(text: string, like: AnyUni
   const { value, unit } = readLiteral(text);
   const { text: example, dimension } = unitOf(like);
   if (!isSame(unit.dimension, dimension)) {
+    const scale = dimension.kind === POINT && /^[CF]$/.test(unit.text) ? `: did you mean °${unit.text}?` : "";
     mismatch(
       unit.dimension,
       dimension,
-      (given, expected) => `'${text}' measures ${given}: expected ${expected}, for example in ${example}`,
+      (given, expected) => `'${text}' measures ${given}: expected ${expected}, for example in ${example}${scale}`,
     );
   }
   return makeQuantity(value, unit);

@@ -8,6 +8,7 @@ export type QuantityErrorCode =
   | "TEMPERATURE_POINT"
   | "NOT_FINITE"
   | "NOT_A_QUANTITY"
+  | "NOT_AN_OBJECT"
   | "NOT_A_PLAIN_NUMBER"
   | "BAD_JSON"
   | "BAD_UCUM_CODE"

@@ -12,12 +12,21 @@ export function fullNumber(value: number): string {
 
 /** At most six significant digits, all digits of a whole number; for `toString`. @internal */
 export function shortNumber(value: number): string {
-  return fullNumber(Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(value.toPrecision(6)));
+  return fullNumber(Number.isInteger(value) && Math.abs(value) < 1e15 ? value : Number(rounded(value, 6)));
+}
+
+/**
+ * Rounds the decimal that a number prints as, a tie away from zero, as the functions that print do (ISO 80000-1, annex B, rule B).
+ * The double nearest to 2.675 is smaller; where a tie is what prints, a larger last digit takes its place.
+ */
+function rounded(value: number, digits: number): string {
+  const oneMore = value.toExponential(digits);
+  return (Number(oneMore) === value ? Number(oneMore.replace("5e", "9e")) : value).toPrecision(digits);
 }
 
 /**
  * A number with exactly so many significant digits, with a true minus sign and digits grouped in threes by thin spaces
- * from five digits on, as ISO 80000-1 recommends.
+ * from five digits on, as ISO 80000-1 recommends. A tie goes away from zero, as where {@link printed} rounds.
  *
  * @param value - finite number
  * @param digits - significant digits, 1 to 15
@@ -30,9 +39,9 @@ export function formatNumber(value: number, digits: number): string {
   if (!Number.isInteger(digits) || digits < 1 || digits > 15) {
     fail("NUMBER_SYNTAX", `digits must be a whole number from 1 to 15: got ${describeGiven(digits)}`);
   }
-  const rounded = value.toPrecision(digits);
+  const text = rounded(value, digits);
   // A number with more digits before the point than were asked for comes with an exponent
-  return readable(rounded.includes("e+") && Math.abs(Number(rounded)) < 1e15 ? String(Number(rounded)) : rounded);
+  return readable(text.includes("e+") && Math.abs(Number(text)) < 1e15 ? String(Number(text)) : text);
 }
 
 /** A number that is already printed, with its unit. @internal */

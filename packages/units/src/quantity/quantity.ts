@@ -124,7 +124,7 @@ export interface Quantity<in out D extends Dimension> extends AnyQuantity {
    * Prints with a stated number of significant digits, digits grouped by thin spaces.
    * @param options - digits and unit
    * @throws QuantityError `UNKNOWN_OPTION`, `NUMBER_SYNTAX` for digits that are no whole number from 1 to 15, and as
-   *   {@link Quantity.in}; InputError `NOT_AN_OBJECT`
+   *   {@link Quantity.in}; `NOT_AN_OBJECT`
    */
   format(options?: FormatOptions): string;
 }

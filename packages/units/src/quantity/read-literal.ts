@@ -6,8 +6,11 @@ import { fail } from "./errors.js";
 /** Longest text that `q` reads. */
 export const MAX_QUANTITY_LENGTH = 120;
 
+/** A group of digits does not start with a lone zero: "0,075" is a decimal comma, and never 75. */
 const NUMBER =
-  /^(Δ?)\s*([+\-−]?)((?:\d{1,3}(?:[ \u00a0\u202f,]\d{3})+|\d+)(?:\.\d+)?|\.\d+)(?:[eE]([+\-−]?\d{1,3})|×10(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))?/;
+  /^(Δ?)\s*([+\-−–]?)((?:[1-9]\d{0,2}(?:[ \u00a0\u202f,]\d{3})+|\d+)(?:\.\d+)?|\.\d+)(?:(?:[eE]|[ \u00a0\u202f]?×[ \u00a0\u202f]?10\^)([+\-−–]?\d{1,3})|[ \u00a0\u202f]?×[ \u00a0\u202f]?10(⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))?/;
+/** A number with a decimal comma, grouped by points or spaces or not at all. */
+const DECIMAL_COMMA = /^([^\d,]*)(\d{1,3}(?:[.\s]\d{3})+|\d+),(\d+(?![\d.,]).*)/s;
 
 /** @internal What a text says: a number, and a unit that was read. */
 export interface Literal {
@@ -53,14 +56,15 @@ function readAny(text: string, system: UnitSystem): Literal {
   if (match === null) fail("NUMBER_SYNTAX", `'${text}' does not start with a number, such as "12.5 kg"`);
   const [all, delta = "", sign = "", digits = "", exponent, power = exponent ?? "0"] = match;
   const rest = text.slice(all.length);
-  if (/^,\d/.test(rest)) {
-    const mended = text.replace(",", ".");
-    fail("NUMBER_SYNTAX", `'${text}': a comma groups digits in threes, the decimal sign is a point: write ${mended}`);
+  // "0,5 kg", "12 34 kg" and "1.2.3 kg"; but "5 1/km" is five per kilometre
+  if (/^(,\d|\.|[\s.]*\d)/.test(rest) && !/^\s+1\s*\//.test(rest)) {
+    const [, before, whole, behind] = DECIMAL_COMMA.exec(text) ?? [];
+    const mended = whole ? `: write ${before}${whole.replace(/[.\s]/g, "")}.${behind}` : "";
+    fail(
+      "NUMBER_SYNTAX",
+      `'${text}' cannot be read after '${all}': spaces and commas group digits in threes, the decimal sign is a point${mended}`,
+    );
   }
-  // "12 34 kg" and "1.2.3 kg"; but "5 1/km" is five per kilometre
-  if (/^(\.|[\s.]*\d)/.test(rest) && !/^\s+1\s*\//.test(rest)) {
-    fail("NUMBER_SYNTAX", `'${text}' cannot be read after '${all}': spaces and commas group digits in threes`);
-  }
-  const value = Number(`${sign.replace("−", "-")}${digits.replace(/[^\d.]/g, "")}e${wholeNumber(power)}`);
+  const value = Number(`${sign.replace(/[−–]/, "-")}${digits.replace(/[^\d.]/g, "")}e${wholeNumber(power)}`);
   return { value, unit: unitOf(delta + rest.trim() || "1", system) };
 }

@@ -1,5 +1,5 @@
-import { describeGiven, nameOf } from "../check/describe-given.js";
-import { readRecord } from "../check/shapes.js";
+import { describeGiven } from "../check/describe-given.js";
+import { isRecord } from "../check/shapes.js";
 import { type Dimension, quotients } from "../dimension/dimension.js";
 import { NO_DIMENSION } from "../dimension/key.js";
 import { isSame, labelOf, POINT, readingsOf } from "../dimension/table.js";
@@ -83,17 +83,21 @@ const Value = /* @__PURE__ */ (() =>
     }
 
     as(name: string): Value {
-      const readings = readingsOf(this.dimension.key);
+      // A point on a scale is no difference from another, whatever is stated of it
+      const readings = readingsOf(this.dimension.key).filter(([each]) => !isPoint(this) || each === POINT);
       const stated = readings.find(([each]) => each === name);
-      if (stated === undefined || isPoint(this)) {
+      if (stated === undefined) {
         const names = readings.map(([each]) => each).join(" or ");
-        return fail("WRONG_KIND", `${this} cannot be stated as '${nameOf(name)}': it can be ${names}`);
+        return fail("WRONG_KIND", `${this} cannot be stated as ${describeGiven(name)}: it can be ${names}`);
       }
       return new Value(this.value, this.#unit, stated[2][0] === undefined ? "" : name);
     }
 
     format(options: FormatOptions = {}): string {
-      const { digits = 3, unit, ...unknown } = readRecord("the options of format", options) as FormatOptions;
+      if (!isRecord(options)) {
+        fail("NOT_AN_OBJECT", `the options of format must be an object: got ${describeGiven(options)}`);
+      }
+      const { digits = 3, unit, ...unknown } = options as FormatOptions;
       const [extra] = Object.keys(unknown);
       if (extra !== undefined) fail("UNKNOWN_OPTION", `format has no option '${extra}': it takes digits and unit`);
       const shown = unit === undefined ? this : this.to(unit);
@@ -140,7 +144,9 @@ const Value = /* @__PURE__ */ (() =>
         const hint =
           key !== this.dimension.key
             ? reciprocal === this.dimension.key && "; use .inverse() first"
-            : kind !== POINT && `; state it with .as("${labelOf(to.dimension)}")`;
+            : isPoint(this)
+              ? "; use .minus(another) first"
+              : kind !== POINT && `; state it with .as("${labelOf(to.dimension)}")`;
         mismatch(
           to.dimension,
           this.dimension,

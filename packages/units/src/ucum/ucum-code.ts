@@ -1,7 +1,7 @@
 import { describeGiven } from "../check/describe-given.js";
 import { fail } from "../quantity/errors.js";
 import { gcd } from "../unit/exact-product.js";
-import { parseUnit } from "../unit/grammar.js";
+import { canonical, parseUnit } from "../unit/grammar.js";
 import type { AnyUnit } from "../unit/literal.js";
 import type { UnitSymbol } from "../unit/table.js";
 import { builtIn } from "../unit/unit.js";
@@ -12,9 +12,9 @@ import { builtIn } from "../unit/unit.js";
  */
 // biome-ignore format: one group a line
 export const codes: { readonly [Symbol in UnitSymbol]?: string } = {
-  µm: "um", in: "[in_i]", ft: "[ft_i]", yd: "[yd_i]", mi: "[mi_i]", gal: "[gal_us]",
+  µm: "um", in: "[in_i]", ft: "[ft_i]", yd: "[yd_i]", mi: "[mi_i]", US_gal: "[gal_us]", imp_gal: "[gal_br]",
   lb: "[lb_av]", oz: "[oz_av]", short_ton: "[ston_av]", year: "a", mph: "[mi_i]/h", kn: "[kn_i]", lbf: "[lbf_av]",
-  psi: "[psi]", mmHg: "mm[Hg]", inHg: "[in_i'Hg]", Wh: "W.h", kWh: "kW.h", MWh: "MW.h", Btu: "[Btu_IT]", hp: "[HP]", PS: "",
+  psi: "[psi]", mmHg: "mm[Hg]", inHg: "[in_i'Hg]", Wh: "W.h", kWh: "kW.h", MWh: "MW.h", GWh: "GW.h", Btu: "[Btu_IT]", hp: "[HP]", PS: "",
   Ah: "A.h", mAh: "mA.h", Ω: "Ohm", mΩ: "mOhm", kΩ: "kOhm", ohm: "Ohm", mohm: "mOhm",
   "°C": "Cel", "°F": "[degF]", degC: "Cel", degF: "[degF]", ΔK: "K", "Δ°C": "K", "Δ°F": "",
   ppm: "[ppm]", "°": "deg", rpm: "", MPGe: "",
@@ -34,7 +34,7 @@ export const codes: { readonly [Symbol in UnitSymbol]?: string } = {
 export function ucumCode<const S extends string>(unit: AnyUnit<S>): string {
   if (typeof unit !== "string")
     return fail("UNIT_SYNTAX", `a unit must be a text such as "kg": got ${describeGiven(unit)}`);
-  const text = unit.trim();
+  const text = canonical(unit.trim());
   // A temperature scale stands alone; in a compound a temperature is an interval, for which UCUM has the kelvin only.
   if (Object.hasOwn(SCALES, text)) return SCALES[text as keyof typeof SCALES];
   const { terms, n, d } = parseUnit(text, builtIn.definitions);

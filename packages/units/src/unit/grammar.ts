@@ -1,6 +1,6 @@
 import { fail } from "../quantity/errors.js";
-import { nearestOf } from "./edit-distance.js";
 import { decimal, type ExactProduct, isBounded, MAX_POWER, productOf, single } from "./exact-product.js";
+import { nearestOf } from "./likeness.js";
 import { adviceFor } from "./misspellings.js";
 import { wholeNumber } from "./superscripts.js";
 
@@ -9,7 +9,7 @@ import { wholeNumber } from "./superscripts.js";
  *
  * ```
  * unit    = [ product ] [ "/" product ]      a second "/" needs parentheses
- * product = factor { ( "·" | "*" | " " ) factor }
+ * product = factor { ( "·" | "*" | " " ) factor }      a symbol may also follow a number at once
  * factor  = number | symbol [ power ] | "(" unit ")" [ power ]
  * power   = "^" integer | integer | superscript integer
  * ```
@@ -18,18 +18,26 @@ import { wholeNumber } from "./superscripts.js";
 /** Longest unit text that is read; anything longer is refused before any work is done. */
 export const MAX_UNIT_LENGTH = 80;
 
-/** Spaces, then a number, a symbol, any other character, or the end. */
-const TOKEN = /([ \u00a0\u202f]*)(?:(\d+(?:\.\d+)?)|([\p{L}_°%Δ#"'′″]+)|(.)|$)/suy;
+/**
+ * Spaces, then a number, a symbol, any other character, or the end. "deg C", "N.m" and "lb-ft" are taken whole, as people mean
+ * them, though no symbol is written so; otherwise the first would be a degree of angle times a coulomb.
+ */
+const TOKEN =
+  /([ \u00a0\u202f]*)(?:(\d+(?:\.\d+)?)|((?:°|deg)[ \u00a0\u202f][CF]\p{L}*|[\p{L}_°%Δ#"'′″]+(?:[-.]\p{L}+)*)|(.)|$)/suy;
 /** What may stand right behind a symbol or a parenthesis. */
 const POWER = /\^?-?\d+|⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/y;
+
+/** @internal A text with one code for characters that look the same: ohm and omega, kelvin and K, mu and micro, degrees Celsius. */
+export function canonical(text: string): string {
+  return text.normalize().replace(/[℃℉\u03bc]/g, (sign) => (sign === "\u03bc" ? "\u00b5" : sign.normalize("NFKC")));
+}
 
 /** @internal Reads a text, whose symbols are among the known ones, into their product. */
 export function parseUnit(given: string, known: ReadonlyMap<string, string>): ExactProduct {
   if (given.length > MAX_UNIT_LENGTH) {
     fail("UNIT_SYNTAX", `a unit has at most ${MAX_UNIT_LENGTH} characters: got ${given.length}`);
   }
-  // Characters that look the same but are coded apart: ohm and omega, kelvin and K, mu and micro
-  const text = given.normalize().replace(/\u03bc/g, "\u00b5");
+  const text = canonical(given);
 
   // The token ahead: spaces, then one of three things or the end; and where it starts and ends
   let [space, number, symbol, other]: (string | undefined)[] = [];
@@ -65,11 +73,17 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
   };
 
   const series = (): ExactProduct => {
-    let result = factor();
+    let result = single();
     for (;;) {
-      if (other === "·" || other === "*" || other === "⋅") take();
-      else if (space === "" || (number === undefined && symbol === undefined && other !== "(")) return result;
+      // "100km" is 100 km; nothing else may touch what it multiplies
+      const touching = number !== undefined;
       result = bounded(productOf([result, 1], [factor(), 1]));
+      if (other === "·" || other === "*" || other === "⋅") take();
+      else if (
+        symbol !== undefined ? space === "" && !touching : space === "" || (number === undefined && other !== "(")
+      ) {
+        return result;
+      }
     }
   };
 
@@ -98,7 +112,7 @@ export function parseUnit(given: string, known: ReadonlyMap<string, string>): Ex
     if (!known.has(symbol)) {
       const advice = adviceFor(symbol);
       const near = advice === undefined ? nearestOf(symbol, [...known.keys()]).slice(0, 3) : [advice];
-      const hint = near.length === 0 ? "" : `: did you mean ${near.join(" or ")}?`;
+      const hint = near[0] === undefined ? "" : `: did you mean ${near.join(" or ")}?`;
       refuse(`unknown unit '${symbol}'`, start, hint, { symbol, nearest: near });
     }
     // In a compound a temperature is an interval, so K and ΔK are one symbol there.

@@ -1,5 +1,5 @@
 import type { KeyProduct, KeyReciprocal } from "../dimension/key.js";
-import type { Digit } from "./literal-number.js";
+import type { AfterDigits, AfterFraction, Digit } from "./literal-number.js";
 import type { AdviceFor } from "./misspellings.js";
 import type { UnitKeys } from "./table.js";
 
@@ -23,14 +23,18 @@ interface Superscripts {
   "⁹": "9";
 }
 
-/** Characters that look the same but are coded apart: micro and mu, ohm and omega, kelvin and K. */
-interface SameLook {
+/** @internal Characters that look the same but are coded apart: micro and mu, ohm and omega, kelvin and K, degrees Celsius. */
+export interface SameLook {
   "\u03bcm": "\u00b5m";
   "\u2126": "\u03a9";
   "m\u2126": "m\u03a9";
   "k\u2126": "k\u03a9";
   "\u212a": "K";
   "Δ\u212a": "ΔK";
+  "℃": "°C";
+  "℉": "°F";
+  "Δ℃": "Δ°C";
+  "Δ℉": "Δ°F";
 }
 
 // Products and powers of keys; what is no key is a sentence, and goes through. Nothing here is bound to be a text: the compiler would
@@ -66,7 +70,7 @@ type Raised<K, N> = N extends "2"
 export type Factor<T extends string, Known extends Keys> = T extends keyof UnitKeys
   ? UnitKeys[T]
   : T extends `${Digit}${string}`
-    ? NumberKey<T>
+    ? NumberKey<T, Known>
     : T extends `${infer U}${keyof Superscripts}`
       ? T extends `${U}${infer N extends keyof Superscripts}`
         ? U extends `${infer V}⁻`
@@ -90,7 +94,7 @@ type SymbolKey<U extends string, Text extends string, Known extends Keys> = U ex
     ? Known[U]
     : U extends keyof SameLook
       ? UnitKeys[SameLook[U]]
-      : Text extends "π"
+      : U extends "π"
         ? One
         : Unread<Text, U>;
 
@@ -106,23 +110,25 @@ type Unread<Text extends string, U extends string = Text> = Text extends ""
       : Unknown<U>;
 
 type Unknown<U extends string> = [AdviceFor<U>] extends [never]
-  ? `!unknown unit '${U}'`
+  ? U extends `${string}${"-" | "."}${string}`
+    ? `!unknown unit '${U}': put '·' between factors`
+    : `!unknown unit '${U}'`
   : `!unknown unit '${U}': did you mean ${AdviceFor<U>}?`;
 
 /** A number as a factor, as the 100 of "kWh/100 km": digits, of which one is not zero, and perhaps a decimal point. */
-type NumberKey<T extends string> = T extends `${string}${NonZero}${string}`
+type NumberKey<T extends string, Known extends Keys> = T extends `${string}${NonZero}${string}`
   ? // A leading 1 keeps the compiler from reading 0x10 or 007 as a number of another base.
     `1${T}` extends `${bigint}`
     ? One
-    : T extends `${infer Whole}.${infer Fraction}`
-      ? [`1${Whole}`, `1${Fraction}`, Fraction] extends [`${bigint}`, `${bigint}`, `${Digit}${string}`]
+    : AfterFraction<AfterDigits<T>> extends infer Rest extends string
+      ? Rest extends ""
         ? One
-        : NoFactor<T>
-      : NoFactor<T>
-  : NoFactor<T>;
+        : T extends `${infer N}${Rest}`
+          ? N extends `${string}${NonZero}${string}`
+            ? Factor<Rest, Known>
+            : NoFactor
+          : never
+      : never
+  : NoFactor;
 
-type NoFactor<T extends string> = T extends `${"0" | "."}${infer R}`
-  ? R extends ""
-    ? "!a unit cannot hold a factor of zero"
-    : NoFactor<R>
-  : `!'${T}' is no number: put a space or '·' between a number and a unit`;
+type NoFactor = "!a unit cannot hold a factor of zero";

@@ -24,21 +24,39 @@ type Plain = `${number}` & `${string}${Digit}`;
 type Odd = `${string}${"e" | "E" | "x" | "X" | "b" | "B" | "o" | "O"}${string}`;
 
 /** What is left of a literal such as "255 Wh/kg" behind its number, or "!" and why there is no number. */
-export type UnitText<S extends string> = string extends S
-  ? string
+export type UnitText<S extends string> = S extends `${infer N} ${infer Rest}`
+  ? N extends Plain
+    ? N extends Odd
+      ? Other<S>
+      : Rest extends "" | `${Digit | Space | "×"}${string}`
+        ? Other<S>
+        : Rest
+    : Other<S>
+  : S extends Plain
+    ? S extends Odd
+      ? Other<S>
+      : "1"
+    : Other<S>;
+
+type Other<S extends string> = HasHole<S> extends true ? BehindHole<S> : Slowly<S, S>;
+
+/**
+ * Whether some of a text is not known, as in `${number} kg` or a plain `string`: one that is known is a key that an object must
+ * have, any other only says what keys it may have.
+ */
+export type HasHole<S extends string> =
+  Readonly<Record<never, unknown>> extends Readonly<Record<S, unknown>> ? true : false;
+
+/** What is behind a number that is not known; unknown when the number may not end there. */
+type BehindHole<S extends string> = S extends `${number | bigint}`
+  ? "1"
   : S extends `${infer N} ${infer Rest}`
-    ? N extends Plain
-      ? N extends Odd
-        ? Slowly<S, S>
-        : Rest extends "" | `${Digit | Space}${string}`
-          ? Slowly<S, S>
-          : Rest
-      : Slowly<S, S>
-    : S extends Plain
-      ? S extends Odd
-        ? Slowly<S, S>
-        : "1"
-      : Slowly<S, S>;
+    ? N extends `${number | bigint}`
+      ? Rest extends "" | `${Digit | Space | "×"}${string}`
+        ? string
+        : Rest
+      : string
+    : string;
 
 /**
  * Takes off one part after the other. Each step gives what is behind its part, and undefined where there is no number; steps that
@@ -52,17 +70,21 @@ type Slowly<S, All extends string> = S extends `${Space}${infer R}`
 
 type Difference<S extends string> = S extends `!${string}` ? S : `Δ${S}`;
 
-type AfterSign<S> = S extends `${"+" | "-" | "−"}${infer R}` ? R : S;
+type AfterSign<S> = S extends `${"+" | "-" | "−" | "–"}${infer R}` ? R : S;
 
+/** Digits, in groups of three unless they start with a zero. */
 type AfterWhole<S> = S extends `${Digit}${string}`
-  ? AfterGroups<AfterThree<S>> extends readonly [infer Grouped]
-    ? Grouped
-    : AfterDigits<S>
+  ? S extends `0${infer R}`
+    ? AfterDigits<R>
+    : AfterGroups<AfterThree<S>> extends readonly [infer Grouped]
+      ? Grouped
+      : AfterDigits<S>
   : S extends `.${Digit}${string}`
     ? S
     : undefined;
 
-type AfterDigits<S> = S extends `${Digit}${infer R}` ? AfterDigits<R> : S;
+/** @internal What is behind digits. */
+export type AfterDigits<S> = S extends `${Digit}${infer R}` ? AfterDigits<R> : S;
 
 /** What is behind one to three digits. */
 type AfterThree<S> = S extends `${Digit}${infer R}`
@@ -80,13 +102,16 @@ type AfterGroups<S, Found = readonly []> = S extends `${infer P}${infer A}${infe
     : Found
   : Found;
 
-type AfterFraction<S> = S extends `.${Digit}${infer R}` ? AfterDigits<R> : S;
+/** @internal What is behind the fraction of a number, if it has one. */
+export type AfterFraction<S> = S extends `.${Digit}${infer R}` ? AfterDigits<R> : S;
 
-/** "e-3" and "×10⁻³"; an "e" without digits belongs to the unit. */
+/** "e-3", "×10⁻³" and " × 10^-3"; an "e" without digits belongs to the unit. */
 type AfterExponent<S, All extends string> = S extends `${"e" | "E"}${infer R}`
   ? AfterPower<AfterSign<R>, Digit, S, All>
-  : S extends `×10${infer R}`
-    ? AfterPower<R extends `⁻${infer R2}` ? R2 : R, RaisedDigit, S, All>
+  : S extends `${"" | Space}×${"" | Space}10${infer R}`
+    ? R extends `^${infer R2}`
+      ? AfterPower<AfterSign<R2>, Digit, S, All>
+      : AfterPower<R extends `⁻${infer R2}` ? R2 : R, RaisedDigit, S, All>
     : S;
 
 /** One to three digits. Three are read where the compiler sees that the number is not too large for one. */

@@ -1,6 +1,6 @@
 import type { OwnUnits } from "../dimension/table.js";
 import type { Factor, Keys, Reciprocal, Times } from "./literal-factor.js";
-import type { Digit, Space, TrimStart } from "./literal-number.js";
+import type { Digit, HasHole, Space, TrimStart } from "./literal-number.js";
 import type { UnitKeys } from "./table.js";
 
 /**
@@ -28,7 +28,11 @@ type Product<S extends string, Known extends Keys> = S extends keyof UnitKeys
       : Factor<S, Known>;
 
 /** A product with "*", "⋅" or spaces. A space multiplies only between two factors. */
-type ProductOf<S extends string, Known extends Keys> = S extends `${Space}${infer B}`
+type ProductOf<S extends string, Known extends Keys> = S extends `${string}${"°" | "deg"}${Space}${"C" | "F"}${string}`
+  ? "!a degree of temperature is written °C or °F, without a space"
+  : SpacedProduct<S, Known>;
+
+type SpacedProduct<S extends string, Known extends Keys> = S extends `${Space}${infer B}`
   ? Product<B, Known>
   : S extends `${infer A}${Space}`
     ? Product<A, Known>
@@ -93,10 +97,10 @@ type TooLong<
       : TooLong<R, readonly [...Tens, S]>
   : false;
 
-/** Key of the dimension that a unit text measures, or "!" and what is wrong with it. */
+/** Key of the dimension that a unit text measures, or "!" and what is wrong with it; any text when it is not wholly known. */
 export type UnitKey<S extends string, Own extends OwnUnits = NoOwn> = S extends keyof UnitKeys
   ? UnitKeys[S]
-  : string extends S
+  : HasHole<S> extends true
     ? string
     : S extends `${Space | Digit | "!"}${string}` | `${string}⟧${string}`
       ? Strange<S, Own>

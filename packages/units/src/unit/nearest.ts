@@ -1,6 +1,6 @@
 import { describeGiven } from "../check/describe-given.js";
 import { InputError } from "../check/errors.js";
-import { nearestOf } from "./edit-distance.js";
+import { nearestOf } from "./likeness.js";
 
 /**
  * The known words nearest to a misspelt one, nearest first; empty when nothing is near.

@@ -16,7 +16,7 @@ export const unitTable = {
     km: "1000 m",
     cm: "0.01 m",
     mm: "0.001 m",
-    µm: "0.000001 m",
+    µm: "0.001 mm",
     in: "0.0254 m",
     ft: "0.3048 m",
     yd: "0.9144 m",
@@ -25,12 +25,13 @@ export const unitTable = {
   volume: {
     L: "0.001 m³",
     mL: "0.001 L",
-    gal: "231 in³", // US liquid gallon
+    US_gal: "231 in³", // US liquid gallon; "gal" alone could be either
+    imp_gal: "4.54609 L", // imperial gallon, Weights and Measures Act 1985 (UK), schedule 1
   },
   mass: {
     kg: "",
     g: "0.001 kg",
-    mg: "0.000001 kg",
+    mg: "0.001 g",
     t: "1000 kg",
     lb: "0.45359237 kg",
     oz: "lb/16",
@@ -58,8 +59,9 @@ export const unitTable = {
     Pa: "N/m²",
     hPa: "100 Pa",
     kPa: "1000 Pa",
-    MPa: "1000000 Pa",
-    bar: "100000 Pa",
+    MPa: "1000 kPa",
+    bar: "100 kPa",
+    mbar: "0.001 bar",
     atm: "101325 Pa",
     psi: "lbf/in²",
     mmHg: "133.322387415 Pa", // conventional: density 13 595.1 kg/m³, standard gravity
@@ -68,16 +70,18 @@ export const unitTable = {
   energy: {
     J: "N m",
     kJ: "1000 J",
-    MJ: "1000000 J",
+    MJ: "1000 kJ",
     Wh: "3600 J",
-    kWh: "3600000 J",
+    kWh: "1000 Wh",
     MWh: "1000 kWh",
+    GWh: "1000 MWh",
     Btu: "1055.05585262 J", // International Table Btu
   },
   power: {
     W: "J/s",
     kW: "1000 W",
-    MW: "1000000 W",
+    MW: "1000 kW",
+    GW: "1000 MW",
     hp: "550 ft lbf/s", // mechanical horsepower
     PS: "75 kgf m/s", // metric horsepower
   },

@@ -4,7 +4,7 @@ import { BASE, keyOf } from "../dimension/key.js";
 import { kindInText, POINT } from "../dimension/table.js";
 import { fail } from "../quantity/errors.js";
 import { type ExactProduct, gcd, productOf, single, toNumber } from "./exact-product.js";
-import { parseUnit } from "./grammar.js";
+import { canonical, parseUnit } from "./grammar.js";
 import { raised } from "./superscripts.js";
 import { unitTable } from "./table.js";
 
@@ -82,8 +82,9 @@ export function unitOf(given: string, system = builtIn): Unit {
   return remembered(system.units, text, () => readUnit(text, system));
 }
 
-function readUnit(text: string, system: UnitSystem): Unit {
-  const parsed = parseUnit(text, system.definitions);
+function readUnit(given: string, system: UnitSystem): Unit {
+  const parsed = parseUnit(given, system.definitions);
+  const text = canonical(given);
   // "5" and "100 km" would print as "5 100 km", which reads as something else.
   if (/^\d/.test(text) && !/^1\s*(\/|$)/.test(text)) {
     fail("UNIT_SYNTAX", `a unit cannot start with a number: got '${text}'`);

@@ -124,10 +124,10 @@ describe("every reading of the table of dimensions", () => {
     }
   });
 
-  it("is stated as another of its dimension, and as nothing else; a temperature as nothing", () => {
+  it("is stated as another of its dimension, and as nothing else; a temperature as itself alone", () => {
     for (const [a, b] of pairs) {
       const act = (): Any => (sample(a) as Quantity<Dimension<string, string>>).as(b as never) as unknown as Any;
-      const wanted = keyOf(a) === keyOf(b) && a !== "temperature" ? "none" : "WRONG_KIND";
+      const wanted = keyOf(a) === keyOf(b) && (a !== "temperature" || b === a) ? "none" : "WRONG_KIND";
       // A difference that is stated as a point is one: it is how a program says so.
       expect([a, "as", b, codeOf(act)]).toEqual([a, "as", b, wanted]);
       if (wanted === "none") expect(nameOf(act())).toBe(b);
@@ -235,6 +235,16 @@ describe("no route", () => {
         expect(codeOf(() => point.times(q("60 W/K") as never))).toBe("TEMPERATURE_POINT");
         expect(codeOf(() => (point as Any).as("temperature difference" as never))).toBe("WRONG_KIND");
       }),
+    );
+  });
+
+  it("is told in words that do not send anybody in a circle", () => {
+    const point = q("20 °C") as Any;
+    expect(() => point.as("temperature difference" as never)).toThrow(
+      "20 °C cannot be stated as the text 'temperature difference': it can be temperature",
+    );
+    expect(() => point.in<string>("ΔK")).toThrow(
+      "'ΔK' measures temperature difference, not temperature; use .minus(another) first",
     );
   });
 });

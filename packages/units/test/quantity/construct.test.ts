@@ -47,6 +47,13 @@ describe("parseQuantity", () => {
     expect(errorOf(() => parseQuantity("Δ15 K", "°C")).code).toBe("WRONG_KIND");
   });
 
+  it("takes a coulomb and a farad for no degree, and asks for the sign", () => {
+    expect(() => parseQuantity("20 C", "K")).toThrow("did you mean °C?");
+    expect(() => parseQuantity("68 F", "°C")).toThrow("did you mean °F?");
+    expect(() => parseQuantity("20 C", "kg")).toThrow(/expected mass, for example in kg$/);
+    expect(() => parseQuantity("20 kg", "°C")).toThrow(/in °C$/);
+  });
+
   it.each([undefined, null, 5])("refuses %j as the unit to be like", (like) => {
     const parse = parseQuantity as (text: string, like: unknown) => unknown;
     expect(errorOf(() => parse("5 kg", like))).toMatchObject({ name: "QuantityError", code: "UNIT_SYNTAX" });

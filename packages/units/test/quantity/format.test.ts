@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sensibleNumbers } from "../../../../test/support/quantities.js";
-import { formatNumber, type QuantityError, q, quantity } from "../../src/index.js";
+import { formatNumber, printed, type QuantityError, q, quantity } from "../../src/index.js";
 
 const THIN = "\u202f";
 const MINUS = "\u2212";
@@ -22,6 +22,17 @@ function reread(text: string): number {
   return Number(power === "" ? mantissa : `${mantissa}e${power}`);
 }
 
+/** What the engine's own formatter makes of the text of a number, which it reads as an exact decimal; ties go away from zero. */
+function roundedByEngine(value: number, digits: number): number {
+  const format = new Intl.NumberFormat("en", { maximumSignificantDigits: digits, useGrouping: false });
+  return Number(format.format(String(value) as `${number}`));
+}
+
+/** Decimals that end in a 5, many of which the nearest double is below. */
+const ties = fc
+  .tuple(fc.integer({ min: -1e6, max: 1e6 }), fc.integer({ min: -9, max: 9 }))
+  .map(([whole, exponent]) => Number(`${whole}5e${exponent}`));
+
 describe("formatNumber", () => {
   it.each([
     [27_134.4, 3, `27${THIN}100`],
@@ -39,22 +50,27 @@ describe("formatNumber", () => {
     [1.234e-7, 3, "1.23×10⁻⁷"],
     [0.000001, 3, "0.00000100"],
     [3.2, 1, "3"],
+    [2.675, 3, "2.68"],
+    [-2.675, 3, `${MINUS}2.68`],
+    [1.005, 3, "1.01"],
+    [0.15, 1, "0.2"],
+    [2.67499, 3, "2.67"],
+    [2.6749999999999994, 3, "2.67"],
+    [9.995, 3, "10.0"],
   ])("%d with %d digits is %j", (value, digits, text) => {
     expect(formatNumber(value, digits)).toBe(text);
   });
 
-  it("prints the number rounded to its digits, and nothing else", () => {
+  it("prints the decimal that a number prints as, rounded to its digits, and nothing else", () => {
     const digits = fc.integer({ min: 1, max: 15 });
+    // The smallest doubles hold few digits, and their decimals are no longer the numbers.
+    const numbers = fc.double({ noNaN: true, noDefaultInfinity: true }).filter((value) => Math.abs(value) > 1e-300);
     fc.assert(
-      fc.property(
-        fc.oneof(sensibleNumbers, fc.double({ noNaN: true, noDefaultInfinity: true })),
-        digits,
-        (value, d) => {
-          const text = formatNumber(value, d);
-          // Adding zero makes of a negative zero a zero: both print as 0.
-          expect(reread(text)).toBe(Number(value.toPrecision(d)) + 0);
-        },
-      ),
+      fc.property(fc.oneof(sensibleNumbers, ties, numbers, fc.constant(-0)), digits, (value, d) => {
+        const text = formatNumber(value, d);
+        // Adding zero makes of a negative zero a zero: both print as 0.
+        expect(reread(text)).toBe(roundedByEngine(value, d) + 0);
+      }),
     );
   });
 
@@ -105,6 +121,17 @@ describe("printing a quantity", () => {
     expect(q("6 °").format({ digits: 1 })).toBe("6°");
     expect(q("74 %").format({ digits: 2 })).toBe("74 %");
     expect(q("-40 °C").format({ digits: 2 })).toBe(`${MINUS}40 °C`);
+  });
+
+  it("rounds as printed does, in format and in a text", () => {
+    fc.assert(
+      fc.property(fc.oneof(sensibleNumbers, ties), fc.integer({ min: 1, max: 15 }), (value, digits) => {
+        const mass = quantity(value, "kg");
+        expect(mass.format({ digits })).toBe(printed(mass, { digits }));
+        if (!Number.isInteger(value))
+          expect(q<string>(String(mass)).value).toBe(q<string>(printed(mass, { digits: 6 })).value);
+      }),
+    );
   });
 
   it("refuses a unit of something else, and an option that it does not know", () => {

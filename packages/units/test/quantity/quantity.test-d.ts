@@ -157,6 +157,8 @@ describe("kinds", () => {
     q("5 J").as("force");
     // @ts-expect-error a mass is a mass only
     q("5 kg").as("weight");
+    // @ts-expect-error a point on a scale is no difference from another
+    q("20 °C").as("temperature difference");
   });
 });
 

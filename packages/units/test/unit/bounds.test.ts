@@ -28,10 +28,14 @@ function belongs(text: string): boolean {
     .normalize()
     .replaceAll("μ", "µ")
     .trim()
+    // "deg C" is nothing, where "deg·C" is an angle times a charge
+    .replace(/(?:°|deg)[ \u00a0\u202f][CF]/g, "?")
     .replace(/[ \u00a0\u202f]+/g, " ")
     .replace(SYMBOL, "①")
     .replace(/(?<=[①)])(\^?-?\d+|⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+)/g, "③")
     .replace(/\d+(\.\d+)?/g, "②")
+    // A symbol may touch the number before it
+    .replace(/②(?=①)/g, "② ")
     // π has no power of its own meaning that a number has not, but is written like a symbol
     .replace(/①③/g, "①");
   const thing = "[①②]";

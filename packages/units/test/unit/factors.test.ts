@@ -29,8 +29,14 @@ const rows: readonly PublishedCheck[] = [
   { quantity: "mile per hour", ...sp811, published: q("0.44704 m/s"), computed: () => q("1 mph"), ...exact },
   { quantity: "mile per hour", ...sp811, published: q("1.609344 km/h"), computed: () => q("1 mph"), ...exact },
   { quantity: "nautical mile per hour", ...sp811, published: q("1852 m/h"), computed: () => q("1 kn"), ...exact },
-  { quantity: "US gallon", ...hb44, published: q("3.785411784 L"), computed: () => q("1 gal"), ...exact },
-  { quantity: "US gallon", ...hb44, published: q("231 in³"), computed: () => q("1 gal"), ...exact },
+  { quantity: "US gallon", ...hb44, published: q("3.785411784 L"), computed: () => q("1 US_gal"), ...exact },
+  { quantity: "US gallon", ...hb44, published: q("231 in³"), computed: () => q("1 US_gal"), ...exact },
+  {
+    ...{ quantity: "imperial gallon", source: "Weights and Measures Act 1985 (UK), schedule 1", status: "memory" },
+    published: q("4.54609 L"),
+    computed: () => q("1 imp_gal"),
+    ...exact,
+  },
   { quantity: "pound-force", ...sp811, published: q("4.4482216152605 N"), computed: () => q("1 lbf"), ...exact },
   {
     ...{ quantity: "pound-force per square inch", ...sp811, published: q("6894.757 Pa") },

@@ -11,6 +11,7 @@ import {
   type QuantityError,
   q,
   quantity,
+  unitSymbols,
 } from "../../src/index.js";
 
 /** The unit text as plain JavaScript would pass it: unknown to the compiler. */
@@ -33,6 +34,10 @@ describe("grammar of unit texts", () => {
   it.each([
     ["kWh/100 km", "Wh/km", 10],
     ["kWh/(100 km)", "Wh/km", 10],
+    ["kWh/100km", "Wh/km", 10],
+    ["kWh/100\u00a0km", "Wh/km", 10],
+    ["kWh/(100km)", "Wh/km", 10],
+    ["m³/2s² 3kg", "m³/(s²·kg)", 1 / 6],
     ["W/m²·K", "W/(m²·K)", 1],
     ["kg·m/s²", "N", 1],
     ["kg m/s^2", "N", 1],
@@ -75,7 +80,8 @@ describe("grammar of unit texts", () => {
     ["m)", 2, "unexpected ')'"],
     ["()", 2, "unexpected ')'"],
     ["m(s)", 2, "unexpected '('"],
-    ["kWh/100km", 8, "unexpected 'k'"],
+    ["kWh/100(km)", 8, "unexpected '('"],
+    ["m2s", 3, "unexpected 's'"],
     ["m^", 2, "unexpected '^'"],
     ["m^x", 2, "unexpected '^'"],
     ["m^1.5", 4, "unexpected '.'"],
@@ -100,6 +106,19 @@ describe("grammar of unit texts", () => {
     ["Wh/mile", 4, ["mi"]],
     ["lbs", 1, ["lb (mass) or lbf (force)"]],
     ["ton", 1, ["t (1000 kg) or short_ton (2000 lb)"]],
+    ["short ton", 1, ["short_ton"]],
+    ["mi/gal", 4, ["US_gal or imp_gal"]],
+    ["US gal", 1, ["US_gal or imp_gal"]],
+    ["deg C", 1, ["degC"]],
+    ["ºC", 1, ["°C"]],
+    ["W/° F", 3, ["°F"]],
+    ["Nm", 1, ["N·m"]],
+    ["N.m", 1, ["N·m"]],
+    ["kW-h/km", 1, ["kWh"]],
+    ["lb-ft", 1, ["lbf·ft"]],
+    ["cv", 1, ["PS (75 kgf·m/s)"]],
+    ["km/hour", 4, ["h (hour)"]],
+    ["days", 1, ["d"]],
   ])("does not know '%s', says where and what is near", (text, position, near) => {
     const error = errorOf(() => unit(text));
     expect(error).toMatchObject({ code: "UNKNOWN_UNIT", details: { unit: text, position } });
@@ -190,6 +209,13 @@ describe("grammar of quantities", () => {
     ["1.5E-3 kg", 0.0015],
     ["1e−3 kg", 0.001],
     ["2×10³ kg", 2000],
+    ["1.2 × 10^3 kg", 1200],
+    ["1.2×10^-3 kg", 0.0012],
+    ["1.2\u00a0×\u202f10^−3 kg", 0.0012],
+    ["1.2 ×10⁻³ kg", 0.0012],
+    ["–5 kg", -5],
+    ["0075 kg", 75],
+    ["10 075 kg", 10_075],
     ["2.5×10⁻³ kg", 0.0025],
     ["100 000 kg", 100_000],
   ])("reads '%s'", (text, value) => {
@@ -203,9 +229,28 @@ describe("grammar of quantities", () => {
     },
   );
 
-  it("says how to write a decimal comma", () => {
-    expect(() => q<string>("1,5 kg")).toThrow("write 1.5 kg");
+  it.each([
+    ["1,5 kg", "1.5 kg"],
+    ["0,075 kg", "0.075 kg"],
+    ["-0,075 kg", "-0.075 kg"],
+    ["0,500", "0.500"],
+    ["1234,5 kg", "1234.5 kg"],
+    ["1.200,5 kg", "1200.5 kg"],
+    ["1 200,5 kg", "1200.5 kg"],
+    ["1\u202f234\u202f567,25 kg", "1234567.25 kg"],
+    ["1.234.567,8 kg", "1234567.8 kg"],
+    ["Δ0,5 K", "Δ0.5 K"],
+  ])("says how to write the decimal comma of '%s'", (text, mended) => {
+    expect(() => q<string>(text)).toThrow(`write ${mended}`);
+    expect(q<string>(mended).value).toBeTruthy();
   });
+
+  it.each(["0 075 kg", "0\u202f000 kg", "1,23,456 kg", "1,234,56 kg", "1.234.567 kg"])(
+    "guesses nothing for '%s'",
+    (text) => {
+      expect(() => q<string>(text)).toThrow("spaces and commas group digits in threes");
+    },
+  );
 
   it.each(["12 34 kg", "1 20 kg", "5 0 kg", "3 50 lb"])("does not multiply the two numbers of '%s'", (text) => {
     expect(() => q<string>(text)).toThrow();
@@ -324,6 +369,35 @@ describe("hostile texts", () => {
     for (let i = 1; i <= 5000; i++) unit(`m/${i} s`);
     expect(unit("m/5000 s").in<string>("mm/s")).toBe(0.2);
     expect(q("5 km").in("m")).toBe(before);
+  });
+});
+
+describe("a slip of the pen in a symbol", () => {
+  const near = (word: string): unknown => errorOf(() => unit(word)).details.nearest;
+
+  it("is a letter too many, too few, or another one", () => {
+    for (const symbol of unitSymbols.filter((each) => /^[a-zA-Z]{4,}$/.test(each))) {
+      for (const word of [`${symbol}x`, symbol.slice(1), `x${symbol.slice(1)}`]) {
+        // What is a symbol itself, or known to stand for another, is no slip
+        if (unitSymbols.includes(word as never) || word.toLowerCase() === symbol.toLowerCase()) continue;
+        expect(near(word), word).toContain(symbol);
+      }
+    }
+  });
+
+  it("in its case alone comes before all others", () => {
+    for (const [word, symbol] of [
+      ["mwh", "MWh"],
+      ["KM", "km"],
+      ["PSI", "psi"],
+      ["DEGC", "degC"],
+    ] as const) {
+      expect((near(word) as string[])[0]).toBe(symbol);
+    }
+  });
+
+  it("is not looked for behind one letter, which is near to every other, or in words of something else", () => {
+    for (const word of ["x", "q", "zebra", "colour", "x".repeat(70)]) expect(near(word), word).toEqual([]);
   });
 });
 

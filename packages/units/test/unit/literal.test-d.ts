@@ -135,6 +135,12 @@ describe("the compiler's grammar", () => {
     expectTypeOf(q("1.2E3 kg")).toEqualTypeOf<Quantity<Mass>>();
     expectTypeOf(q("1.2×10⁻³ kg")).toEqualTypeOf<Quantity<Mass>>();
     expectTypeOf(q("1\u202f200 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2 × 10^3 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2×10^-3 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("1.2 × 10⁻³ kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("–5 kg")).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q("20 ℃")).toEqualTypeOf<Quantity<Temperature>>();
+    expectTypeOf(q("15 kWh/100km")).toEqualTypeOf<Quantity<EnergyPerDistance>>();
     expectTypeOf(q("5 1/km")).toEqualTypeOf(quantity(5, "1/km"));
   });
 
@@ -142,6 +148,43 @@ describe("the compiler's grammar", () => {
     const text = "5 kg" as string;
     expectTypeOf(q(text)).toEqualTypeOf<Quantity<Dimension>>();
     expectTypeOf(quantity(5, text)).toEqualTypeOf<Quantity<Dimension>>();
+  });
+});
+
+describe("texts with holes, as templates make them", () => {
+  const [number, whole, text, unit] = [5 as number, 5n as bigint, "5" as string, "kg" as "kg" | "lb"];
+
+  test("have the dimension of their unit when only the number is not known", () => {
+    expectTypeOf(q(`${number} kg`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${whole} kg`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${number} ${unit}`)).toEqualTypeOf<Quantity<Mass>>();
+    expectTypeOf(q(`${number} kWh/100 km`)).toEqualTypeOf<Quantity<EnergyPerDistance>>();
+    expectTypeOf(q(`${number} °C`)).toEqualTypeOf<Quantity<Temperature>>();
+    expectTypeOf(q(`${number}`)).toEqualTypeOf<Quantity<Ratio>>();
+    expectTypeOf(q(number > 0 ? "5 kg" : `${number} lb`)).toEqualTypeOf<Quantity<Mass>>();
+  });
+
+  test("leave the dimension open otherwise", () => {
+    expectTypeOf(q(`${text} kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`5 ${text}`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number}kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`-${number} kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number} 000 kg`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`5 kWh/${number} km`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q(`${number} kWh/${number} km`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(quantity(5, `m/(${number} s)`)).toEqualTypeOf<Quantity<Dimension>>();
+    expectTypeOf(q("5 kg").in(`${text}`)).toEqualTypeOf<number>();
+  });
+
+  test("are refused when what is known of them is wrong", () => {
+    // @ts-expect-error no such unit
+    q(`${number} kgg`);
+    // @ts-expect-error no such unit, and nothing else is unknown
+    quantity(number, `k${unit}`);
+    // @ts-expect-error an energy is no mass
+    q(`${number} kWh`).in("kg");
+    // @ts-expect-error an energy is no mass
+    q("5 kg").plus(q(`${number} kWh`));
   });
 });
 
@@ -184,6 +227,13 @@ describe("what the compiler says", () => {
   test("about a unit that people write otherwise, with the words of the run time", () => {
     expectTypeOf<AnyUnit<"kph">>().toEqualTypeOf<"⚠ unknown unit 'kph': did you mean km/h?">();
     expectTypeOf<QuantityLiteral<"5 kWh/mile">>().toEqualTypeOf<"⚠ unknown unit 'mile': did you mean mi?">();
+    expectTypeOf<AnyUnit<"N.m">>().toEqualTypeOf<"⚠ unknown unit 'N.m': did you mean N·m?">();
+    expectTypeOf<AnyUnit<"lb-ft">>().toEqualTypeOf<"⚠ unknown unit 'lb-ft': did you mean lbf·ft?">();
+    expectTypeOf<AnyUnit<"mi/gal">>().toEqualTypeOf<"⚠ unknown unit 'gal': did you mean US_gal or imp_gal?">();
+    expectTypeOf<AnyUnit<"hours">>().toEqualTypeOf<"⚠ unknown unit 'hours': did you mean h (hour)?">();
+    expectTypeOf<
+      QuantityLiteral<"20 deg C">
+    >().toEqualTypeOf<"⚠ a degree of temperature is written °C or °F, without a space">();
     expectTypeOf<AnyUnit<"lbs">>().toEqualTypeOf<"⚠ unknown unit 'lbs': did you mean lb (mass) or lbf (force)?">();
   });
 
@@ -191,9 +241,8 @@ describe("what the compiler says", () => {
     expectTypeOf<
       QuantityLiteral<"1,5 kg">
     >().toEqualTypeOf<"⚠ '1,5 kg': a comma groups digits in threes, the decimal sign is a point">();
-    expectTypeOf<
-      AnyUnit<"kWh/100km">
-    >().toEqualTypeOf<"⚠ '100km' is no number: put a space or '·' between a number and a unit">();
+    expectTypeOf<AnyUnit<"kWh/100km">>().toEqualTypeOf<"kWh/100km">();
+    expectTypeOf<AnyUnit<"kWh/0km">>().toEqualTypeOf<"⚠ a unit cannot hold a factor of zero">();
   });
 
   test("about a second slash and about parentheses", () => {

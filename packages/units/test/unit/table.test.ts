@@ -36,7 +36,7 @@ describe("unit table", () => {
     );
   });
 
-  it("counts no two units twice, except under names for a keyboard", () => {
+  it("counts no two units twice, except under names for a keyboard and for weather", () => {
     const byWorth = new Map<string, string[]>();
     for (const symbol of unitSymbols) {
       const { worth, dimension, zero } = unitOf(symbol);
@@ -45,6 +45,7 @@ describe("unit table", () => {
       byWorth.set(id, [...(byWorth.get(id) ?? []), symbol]);
     }
     expect([...byWorth.values()].filter((symbols) => symbols.length > 1)).toEqual([
+      ["hPa", "mbar"],
       ["Ω", "ohm"],
       ["mΩ", "mohm"],
       ["°C", "degC"],
