@@ -1,4 +1,4 @@
-import { baseMass, model } from "@tarewatt/estimate";
+import { baseMass, model, type StudySummary, studyPart } from "@tarewatt/estimate";
 import { prismaticCell } from "@tarewatt/pack";
 import { lineFigure, table } from "@tarewatt/report";
 import {
@@ -104,6 +104,9 @@ const evidence = {
   mass: { low: q("900 kg"), likely: q("1 t"), high: q("1200 kg"), grade: "announced", source: "invented" },
   speed: { value: q("20 m/s"), source: "invented" },
 } as const;
+/** A summary as it comes from elsewhere: nothing of it is frozen. */
+const wholeStudy = (): StudySummary =>
+  JSON.parse(JSON.stringify(studyPart({ model: moving, evidence, draws: 100, part: [1, 1] })));
 
 const share = (low: number, likely: number, high: number) => ({ low, likely, high, source: "invented" });
 const comparator = {
@@ -208,6 +211,9 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
 
   "estimate.model": () => [modelOptions],
   "estimate.propagate": () => [{ model: { ...moving }, evidence, draws: 100, seed: 1 }],
+  "estimate.propagateInSteps": () => [{ model: { ...moving }, evidence, draws: 100, keep: "summary" }],
+  "estimate.studyPart": () => [{ model: { ...moving }, evidence, draws: 100, part: [1, 2] }],
+  "estimate.mergeStudy": () => [{ model: { ...moving }, parts: [wholeStudy()] }],
   "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy" }],
   "estimate.baseMass": () => [baseOptions],
   "estimate.estimateVehicle": () => [vehicleOptions()],

@@ -43,8 +43,20 @@ export {
   model,
   type ValueIn,
 } from "./model/model.js";
-export { type PropagateOptions, type Propagation, propagate } from "./propagate/propagate.js";
+export type { FailedDraw } from "./propagate/block.js";
+export type { RankCorrelation } from "./propagate/correlation.js";
+export { type PropagateOptions, propagate } from "./propagate/propagate.js";
+export {
+  type PropagateInStepsOptions,
+  propagateInSteps,
+  type StopSignal,
+  type StudyProgress,
+} from "./propagate/propagate-in-steps.js";
+export type { Propagation } from "./propagate/propagation.js";
 export { quantileOfSorted, type Spread } from "./propagate/spread.js";
+export { type MergeStudyOptions, mergeStudy, type StudyPartOptions, studyPart } from "./propagate/study-part.js";
+export type { Keep, StudyOptions } from "./propagate/study-run.js";
+export type { OutputSummary, StudySummary } from "./propagate/summary.js";
 export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
 export {

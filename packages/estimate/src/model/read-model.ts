@@ -49,21 +49,30 @@ export type Attempt =
 export function attempt<
   Inputs extends Readonly<Record<string, ModelInput>>,
   Outputs extends Readonly<Record<string, ModelOutput>>,
->(model: Model<Inputs, Outputs>, inputs: Readonly<Record<string, number>>): Attempt {
+>(
+  model: Model<Inputs, Outputs>,
+  inputs: Readonly<Record<string, number>>,
+  names: readonly string[] = Object.keys(model.outputs),
+): Attempt {
   try {
     const outputs = model.evaluate(inputs as ModelNumbers<Inputs>) as Readonly<Record<string, number>>;
-    const odd = Object.keys(model.outputs).find((name) => !Number.isFinite(outputs[name]));
-    return odd === undefined ? { outputs } : { reason: `${odd} is ${describeGiven(outputs[odd])}` };
+    for (const name of names) {
+      if (!Number.isFinite(outputs[name])) return { reason: `${name} is ${describeGiven(outputs[name])}` };
+    }
+    return { outputs };
   } catch (reason) {
     return { reason };
   }
 }
 
+/** @internal Why a model gave no results, in words. */
+export function reasonOf(cause: unknown): string {
+  if (typeof cause === "string") return cause;
+  return cause instanceof Error ? cause.message : describeGiven(cause);
+}
+
 /** @internal The error for a model without results, with its cause. */
 export function noResult(what: string, cause: unknown): InputError {
-  const why =
-    cause === undefined
-      ? ""
-      : `: ${cause instanceof Error ? cause.message : typeof cause === "string" ? cause : describeGiven(cause)}`;
+  const why = cause === undefined ? "" : `: ${reasonOf(cause)}`;
   return Object.assign(new InputError("NOT_VALID_HERE", `${what}${why}`, {}), { cause });
 }

@@ -32,7 +32,7 @@ export interface SolveForOptions<
   readonly sense?: Sense | undefined;
   /** What must not be exceeded on the way. */
   readonly limits?: readonly Limit<Outputs>[] | undefined;
-  /** How many draws, 100 to 1,000,000; 2,000 when left out. */
+  /** How many draws, 100 to 1,000,000; 2048 when left out. */
   readonly draws?: number | undefined;
   /** As in {@link propagate}. */
   readonly seed?: number | undefined;
@@ -137,7 +137,7 @@ export function solveFor<
   const model = readModel(options.model);
   const input = entryOf(model.inputs, unknown, "input", model.name);
   const result = entryOf(model.outputs, output, "output", model.name);
-  const { draws, seed } = readStudy(options, 2000);
+  const { draws, seed } = readStudy(options, 2048);
   if (sense !== "at least" && sense !== "at most") {
     throw new InputError("WRONG_CHOICE", `sense must be "at least" or "at most": got ${describeGiven(sense)}`, {});
   }
@@ -158,7 +158,7 @@ export function solveFor<
     (
       (drawn) => (index: number) =>
         solve(drawn(index))
-    )(drawer(others, seed)),
+    )(drawer({ inputs: model.inputs, evidence: others, seed })),
   );
   const boundaries = Float64Array.from(outcomes, boundaryOf).sort();
   const percentile = (share: number): X | undefined => {
