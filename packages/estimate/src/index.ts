@@ -57,7 +57,12 @@ export { quantileOfSorted, type Spread } from "./propagate/spread.js";
 export { type MergeStudyOptions, mergeStudy, type StudyPartOptions, studyPart } from "./propagate/study-part.js";
 export type { Keep, StudyOptions } from "./propagate/study-run.js";
 export type { OutputSummary, StudySummary } from "./propagate/summary.js";
-export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
+export {
+  type RankedUnknown,
+  type RankUnknownsOptions,
+  rankUnknowns,
+  type ShareEstimate,
+} from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
 export {
   type AlwaysReached,
