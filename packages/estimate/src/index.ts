@@ -64,16 +64,8 @@ export {
   type ShareEstimate,
 } from "./rank/rank-unknowns.js";
 export type { Limit } from "./solve/limit.js";
-export {
-  type AlwaysReached,
-  type LimitShare,
-  type NotReached,
-  type Reached,
-  type Sense,
-  type Solution,
-  type SolveForOptions,
-  solveFor,
-} from "./solve/solve-for.js";
+export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
+export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";
 export type { Condition } from "./vehicle/condition.js";
 export type {
   ConditionEstimate,

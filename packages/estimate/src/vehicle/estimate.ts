@@ -3,7 +3,7 @@ import type { BatteryBoundary, DriveResult, SteadyResult } from "@tarewatt/roadl
 import type { Energy, EnergyPerDistance, Length, Mass, Quantity, Working } from "@tarewatt/units";
 import type { Spread } from "../propagate/spread.js";
 import type { RankedUnknown } from "../rank/rank-unknowns.js";
-import type { Solution } from "../solve/solve-for.js";
+import type { Solution } from "../solve/solution.js";
 import type { Condition } from "./condition.js";
 
 /** Masses of a vehicle, each by its basis. */
