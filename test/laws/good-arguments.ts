@@ -214,7 +214,16 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "estimate.propagateInSteps": () => [{ model: { ...moving }, evidence, draws: 100, keep: "summary" }],
   "estimate.studyPart": () => [{ model: { ...moving }, evidence, draws: 100, part: [1, 2] }],
   "estimate.mergeStudy": () => [{ model: { ...moving }, parts: [wholeStudy()] }],
-  "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy" }],
+  "estimate.sweep": () => [
+    {
+      ...{ model: { ...moving }, evidence, output: "energy", target: q("200 kJ"), draws: 100 },
+      over: { speed: [q("10 m/s"), q("20 m/s")], mass: { from: q("1 t"), to: q("2 t"), points: 2 } },
+    },
+  ],
+  "estimate.propagateLinearly": () => [
+    { model: { ...moving }, evidence, coverage: 0.9, degreesOfFreedom: { mass: 12 }, correlations: [] },
+  ],
+  "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy", draws: 100 }],
   "estimate.baseMass": () => [baseOptions],
   "estimate.estimateVehicle": () => [vehicleOptions()],
 

@@ -66,6 +66,9 @@ export {
 export type { Limit } from "./solve/limit.js";
 export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
 export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";
+export type { Axis, AxisRange } from "./sweep/axis.js";
+export type { CrossingLine } from "./sweep/crossing.js";
+export { type Crossing, type Sweep, type SweepOptions, type SweepRow, sweep } from "./sweep/sweep.js";
 export type { Condition } from "./vehicle/condition.js";
 export type {
   ConditionEstimate,
