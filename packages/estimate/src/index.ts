@@ -45,6 +45,12 @@ export {
 } from "./model/model.js";
 export type { FailedDraw } from "./propagate/block.js";
 export type { RankCorrelation } from "./propagate/correlation.js";
+export {
+  type BudgetLine,
+  type LinearPropagation,
+  type PropagateLinearlyOptions,
+  propagateLinearly,
+} from "./propagate/linear.js";
 export { type PropagateOptions, propagate } from "./propagate/propagate.js";
 export {
   type PropagateInStepsOptions,
