@@ -49,17 +49,11 @@ export type Attempt =
 export function attempt<
   Inputs extends Readonly<Record<string, ModelInput>>,
   Outputs extends Readonly<Record<string, ModelOutput>>,
->(
-  model: Model<Inputs, Outputs>,
-  inputs: Readonly<Record<string, number>>,
-  names: readonly string[] = Object.keys(model.outputs),
-): Attempt {
+>(model: Model<Inputs, Outputs>, inputs: Readonly<Record<string, number>>): Attempt {
   try {
     const outputs = model.evaluate(inputs as ModelNumbers<Inputs>) as Readonly<Record<string, number>>;
-    for (const name of names) {
-      if (!Number.isFinite(outputs[name])) return { reason: `${name} is ${describeGiven(outputs[name])}` };
-    }
-    return { outputs };
+    const odd = Object.keys(model.outputs).find((name) => !Number.isFinite(outputs[name]));
+    return odd === undefined ? { outputs } : { reason: `${odd} is ${describeGiven(outputs[odd])}` };
   } catch (reason) {
     return { reason };
   }

@@ -1,5 +1,6 @@
+import { describeGiven } from "@tarewatt/units";
 import type { Model, ModelInput, ModelOutput } from "../model/model.js";
-import { attempt, reasonOf } from "../model/read-model.js";
+import { reasonOf } from "../model/read-model.js";
 
 /** @internal Any model, where its names do not matter. */
 export type AnyModel = Model<Readonly<Record<string, ModelInput>>, Readonly<Record<string, ModelOutput>>>;
@@ -33,18 +34,28 @@ export function blockRunner(
 ): (first: number, last: number) => Block {
   const names = Object.keys(model.outputs);
   const columns = names.map(() => new Float64Array(BLOCK));
+  /** Writes the outputs of a draw into a row; why it has none, otherwise. */
+  const evaluateInto = (index: number, row: number): string | undefined => {
+    try {
+      const outputs = model.evaluate(drawn(index));
+      for (let i = 0; i < names.length; i++) {
+        const name = names[i] as string;
+        const value = outputs[name] as number;
+        if (!Number.isFinite(value)) return `${name} is ${describeGiven(value)}`;
+        (columns[i] as Float64Array)[row] = value;
+      }
+      return undefined;
+    } catch (error) {
+      return reasonOf(error);
+    }
+  };
   return (first, last) => {
     const failures: FailedDraw[] = [];
     let count = 0;
     for (let index = first; index < last; index++) {
-      const { outputs, reason } = attempt(model, drawn(index), names);
-      if (outputs === undefined) failures.push({ index, reason: reasonOf(reason) });
-      else {
-        for (let i = 0; i < names.length; i++) {
-          (columns[i] as Float64Array)[count] = outputs[names[i] as string] as number;
-        }
-        count++;
-      }
+      const reason = evaluateInto(index, count);
+      if (reason === undefined) count++;
+      else failures.push({ index, reason });
     }
     return { first, count, columns, failures };
   };

@@ -57,7 +57,7 @@ export function drawer(options: DrawerOptions): (index: number) => Record<string
   for (const name of evidence.keys()) {
     const place = inputs[name]?.place;
     const moved = place === undefined || !secondSample ? place : place + PLACES;
-    alone.set(name, evenUniforms(seed, secondSample ? `${name} again` : name, moved));
+    alone.set(name, evenUniforms(seed, secondSample ? `${name}\u0000again` : name, moved));
   }
   const tied = together === undefined ? alone : new Map([...alone, ...drawnTogether(together, alone)]);
   const drawn = Object.fromEntries([...evidence].map(([name, { likely }]) => [name, likely]));

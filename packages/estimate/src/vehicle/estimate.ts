@@ -83,7 +83,7 @@ export interface PackTarget extends RangeTarget {
   readonly between?: readonly [Quantity<Energy>, Quantity<Energy>] | undefined;
   /** Curb mass that must not be exceeded. */
   readonly curbMassAtMost?: MassLimit | undefined;
-  /** How many draws; 2,000 when left out. */
+  /** How many draws; 2048 when left out. */
   readonly draws?: number | undefined;
 }
 
