@@ -83,6 +83,14 @@ function impossible(matrix: readonly (readonly number[])[], names: readonly stri
   );
 }
 
+/** @internal Refuses correlations with inputs that are given values and not drawn. */
+export function refuseFixed({ names }: Together, fixed: readonly string[]): void {
+  const name = fixed.find((each) => names.includes(each));
+  if (name === undefined) return;
+  const message = `${name} takes given values here and is not drawn: leave its correlations out`;
+  throw new InputError("INCONSISTENT", message, { name });
+}
+
 /** @internal The draws of inputs that go together, from the draws that each would have alone. */
 export function drawnTogether(
   { names, root }: Together,

@@ -27,7 +27,7 @@ export const PLACES = 20;
 
 /** @internal Direction numbers of a place, as 32-bit fractions: one for each bit of the index. */
 export function sobolDirections(place: number): readonly number[] {
-  const entry = sobolTable[place - 2];
+  const entry = sobolTable.entries[place - 2];
   if (entry === undefined) return Array.from({ length: 32 }, (_, bit) => (1 << (31 - bit)) >>> 0);
   const [degree, inner, ...first] = entry;
   const directions = first.map((number, bit) => (number << (31 - bit)) >>> 0);

@@ -24,8 +24,8 @@ export interface StudyOptions<
   readonly seed?: number | undefined;
 }
 
-/** @internal Names of the options of a study. */
-export const studyOptionNames = ["model", "evidence", "correlations?", "draws?", "seed?"] as const;
+/** Names of the options of a study. */
+const studyOptionNames = ["model", "evidence", "correlations?", "draws?", "seed?"] as const;
 
 /** @internal A study, checked, and ready to be run in parts. */
 export interface StudyRun {

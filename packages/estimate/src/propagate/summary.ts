@@ -52,8 +52,8 @@ export const EIGHTHS = 8;
 /** @internal How many failed draws are shown. */
 export const FAILURES_SHOWN = 3;
 
-/** @internal In which eighth of a study an index lies. */
-export function eighthOf(index: number, draws: number): number {
+/** In which eighth of a study an index lies. */
+function eighthOf(index: number, draws: number): number {
   return Math.floor((index * EIGHTHS) / draws);
 }
 

@@ -2,7 +2,7 @@ import { describeGiven, InputError, quantity, readNumber, readOptions } from "@t
 import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
 import { entryOf, noResult, readModel, reasonOf } from "../model/read-model.js";
 import type { FailedDraw } from "../propagate/block.js";
-import { type RankCorrelation, readCorrelations } from "../propagate/correlation.js";
+import { type RankCorrelation, readCorrelations, refuseFixed } from "../propagate/correlation.js";
 import { quantileOfSorted } from "../propagate/spread.js";
 import { drawer, likelyInputs, readAllEvidence, readStudy } from "../propagate/study.js";
 import { FAILURES_SHOWN } from "../propagate/summary.js";
@@ -49,12 +49,13 @@ export interface SolveForOptions<
  * more pack), first at the likely values and then for every draw.
  *
  * When no value reaches the target the answer says which limit is in the way: one of the stated limits, the end of the bracket,
- * or the feedback itself, when even a hundredfold of the bracket's end would not do. A draw takes about ten evaluations of the model.
+ * or the feedback itself, when even a hundredfold of the bracket's end would not do. A draw takes about
+ * eleven evaluations of the model.
  *
  * @param options - model, evidence, unknown, bracket, output, target, sense, limits
  * @returns the value needed with its spread, and the chance that a given value is enough
  * @throws InputError `UNKNOWN_OPTION`, `WRONG_CHOICE` for a name that the model does not have, `INCONSISTENT` when the bracket is
- *   empty, `NOT_VALID_HERE` when, at the likely values or in every draw, the output does not move with the unknown input or is not finite
+ *   empty or the unknown goes together with others, `NOT_VALID_HERE` when, at the likely values or in every draw, the output does not move with the unknown input or is not finite
  * @example
  * const range = model({
  *   name: "range",
@@ -98,6 +99,7 @@ export function solveFor<
   // The unknown's own evidence plays no part: any value inside the bracket keeps the checks of the others in force.
   const others = readAllEvidence(model, { ...options.evidence, [unknown]: x(low) } as EvidenceFor<Inputs>);
   const together = readCorrelations([...others.keys()], options.correlations);
+  refuseFixed(together, [unknown]);
   const problem = { unknown, output, target, sign: sense === "at least" ? 1 : -1, low, high, limits } as const;
   const evaluator = (inputs: Readonly<Record<string, number>>) => {
     const filled: Record<string, number> = { ...inputs };

@@ -1,7 +1,7 @@
 import { InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
 import type { EvidenceFor, Model, ModelInput, ModelOutput, ValueIn } from "../model/model.js";
 import { entryOf, readModel, reasonOf } from "../model/read-model.js";
-import type { RankCorrelation } from "../propagate/correlation.js";
+import { type RankCorrelation, readCorrelations, refuseFixed } from "../propagate/correlation.js";
 import { propagate } from "../propagate/propagate.js";
 import type { Propagation } from "../propagate/propagation.js";
 import type { Spread } from "../propagate/spread.js";
@@ -76,7 +76,7 @@ const MOST_POINTS = 10_000;
  *
  * @param options - model, evidence, inputs to sweep with their values, output, target, draws and seed
  * @returns tidy rows, ready for a table or a figure, and where the target is crossed
- * @throws InputError `UNKNOWN_OPTION`, `WRONG_CHOICE` for a name that the model does not have, `INCONSISTENT` for values in no order,
+ * @throws InputError `UNKNOWN_OPTION`, `WRONG_CHOICE` for a name that the model does not have, `INCONSISTENT` for values in no order and for correlations of what is swept,
  *   `OUT_OF_RANGE` for more than three inputs or 10,000 points, `NOT_VALID_HERE` when no point has a result
  * @example
  * const range = model({
@@ -101,6 +101,8 @@ export function sweep<I extends Inputs, O extends Outputs, Target extends keyof 
   const model = readModel(options.model);
   const { unit } = entryOf(model.outputs, output, "output", model.name);
   const axes = readAxes(model.inputs, options.over, model.name);
+  const swept = axes.map(({ name }) => name);
+  refuseFixed(readCorrelations(Object.keys(model.inputs), correlations), swept);
   const target = options.target === undefined ? undefined : readNumber("target", options.target, { unit });
   const points = axes.reduce<readonly (readonly number[])[]>(
     (all, { values }) => values.flatMap((value) => all.map((point) => [...point, value])),

@@ -31,7 +31,7 @@ function isPrimitive(polynomial: number): boolean {
 
 describe("the table of the Sobol sequence", () => {
   it("has different, primitive polynomials, in the order of their degree", () => {
-    const all = sobolTable.map(polynomialOf);
+    const all = sobolTable.entries.map(polynomialOf);
     expect(new Set(all).size).toBe(all.length);
     expect(all.every(isPrimitive)).toBe(true);
     expect([...all].sort((a, b) => a - b)).toEqual(all);
@@ -44,7 +44,7 @@ describe("the table of the Sobol sequence", () => {
   });
 
   it("has as many first direction numbers as the degree, odd and small enough", () => {
-    for (const [degree, , ...first] of sobolTable) {
+    for (const [degree, , ...first] of sobolTable.entries) {
       expect(first).toHaveLength(degree);
       expect(first.every((number, i) => number % 2 === 1 && number < 2 ** (i + 1))).toBe(true);
     }

@@ -296,6 +296,7 @@ describe("solveFor", () => {
     ["WRONG_CHOICE", { limits: [{ output: "volume", atMost: q("1 L"), because: "x" }] }],
     ["UNKNOWN_OPTION", { limit: [] }],
     ["WRONG_CHOICE", { sense: "about" }],
+    ["INCONSISTENT", { correlations: [{ between: ["packEnergy", "baseMass"], rank: 0.5 }] }],
     ["WRONG_CHOICE", { model: {} }],
     ["NOT_AN_OBJECT", { limits: {} }],
   ])("refuses with %s: %o", (code, change) => {

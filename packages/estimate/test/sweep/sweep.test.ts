@@ -91,6 +91,7 @@ describe("sweep", () => {
     ["OUT_OF_RANGE", { over: { speed: { ...speeds, points: 1 } } }],
     ["UNKNOWN_OPTION", { over: { speed: { ...speeds, steps: 1 } } }],
     ["NOT_AN_OBJECT", { over: [] }],
+    ["INCONSISTENT", { correlations: [{ between: ["speed", "dragArea"], rank: 0.5 }] }],
     ["WRONG_CHOICE", { output: "weight" }],
     ["WRONG_DIMENSION", { target: q("1 kg") }],
     ["OUT_OF_RANGE", { draws: 3 }],
