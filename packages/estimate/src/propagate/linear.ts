@@ -6,11 +6,11 @@ import { correlationOf, momentsOf, readDegrees } from "./standard-uncertainty.js
 import { studentFactor } from "./student.js";
 import { readAllEvidence } from "./study.js";
 
-type Inputs = Readonly<Record<string, ModelInput>>;
-type Outputs = Readonly<Record<string, ModelOutput>>;
-
 /** What {@link propagateLinearly} needs. */
-export interface PropagateLinearlyOptions<I extends Inputs, O extends Outputs> {
+export interface PropagateLinearlyOptions<
+  I extends Readonly<Record<string, ModelInput>>,
+  O extends Readonly<Record<string, ModelOutput>>,
+> {
   /** The model. */
   readonly model: Model<I, O>;
   /** What is known of each input. */
@@ -87,9 +87,10 @@ const BENT = 0.05;
  * dragArea.budget.map(({ input }) => input); // ["coefficient", "frontal"]
  * dragArea.value.in("m²").toFixed(3); // "0.750"
  */
-export function propagateLinearly<I extends Inputs, O extends Outputs>(
-  options: PropagateLinearlyOptions<I, O>,
-): { readonly [K in keyof O]: LinearPropagation<ValueIn<O[K]["unit"]>> } {
+export function propagateLinearly<
+  I extends Readonly<Record<string, ModelInput>>,
+  O extends Readonly<Record<string, ModelOutput>>,
+>(options: PropagateLinearlyOptions<I, O>): { readonly [K in keyof O]: LinearPropagation<ValueIn<O[K]["unit"]>> } {
   const optional = ["correlations?", "degreesOfFreedom?", "coverage?"];
   readOptions("propagateLinearly", options, {}, ["model", "evidence", ...optional]);
   const model = readModel(options.model);

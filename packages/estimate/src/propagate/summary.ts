@@ -1,4 +1,3 @@
-import type { BinCounts } from "./bins.js";
 import { Bins, mergedBins } from "./bins.js";
 import { BLOCK, type Block, type FailedDraw } from "./block.js";
 import { ExactSum, sumOf } from "./exact-sum.js";
@@ -16,7 +15,7 @@ export interface OutputSummary {
   /** Exact sum of the differences from `likely`, as numbers to be added. */
   readonly sum: readonly number[];
   /** For each eighth of the study, counts of values in narrow bins; empty when the draws themselves are kept. */
-  readonly bins: readonly BinCounts[];
+  readonly bins: readonly (readonly (readonly [key: number, count: number])[])[];
 }
 
 /**

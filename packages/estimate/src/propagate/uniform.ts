@@ -1,6 +1,6 @@
 /**
- * Uniform numbers addressed by seed, input name and index, without a state: the draws of an input do not change when another
- * input is added, renamed or left out, and any range of indices can be computed anywhere.
+ * Random numbers addressed by seed, name and index, without a state, so that any range of indices can be computed anywhere: what
+ * the even draws are scrambled by, and what they are measured against.
  *
  * The 64 bits of seed and name and the index go through the finaliser of a 32-bit hash (the public-domain MurmurHash3
  * finaliser, with its published constants) four times; whole-number arithmetic, so all engines agree to the last bit.

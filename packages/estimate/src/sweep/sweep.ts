@@ -8,11 +8,12 @@ import type { Spread } from "../propagate/spread.js";
 import { type Axis, type AxisRead, readAxes } from "./axis.js";
 import { type CrossingLine, crossingsOf } from "./crossing.js";
 
-type Inputs = Readonly<Record<string, ModelInput>>;
-type Outputs = Readonly<Record<string, ModelOutput>>;
-
 /** What {@link sweep} needs. */
-export interface SweepOptions<I extends Inputs, O extends Outputs, Target extends keyof O & string> {
+export interface SweepOptions<
+  I extends Readonly<Record<string, ModelInput>>,
+  O extends Readonly<Record<string, ModelOutput>>,
+  Target extends keyof O & string,
+> {
   /** The model. */
   readonly model: Model<I, O>;
   /** What is known of each input; what it says of those that are swept is not used. */
@@ -32,7 +33,7 @@ export interface SweepOptions<I extends Inputs, O extends Outputs, Target extend
 }
 
 /** One point of a sweep. */
-export interface SweepRow<I extends Inputs, Y> {
+export interface SweepRow<I extends Readonly<Record<string, ModelInput>>, Y> {
   /** Values of the inputs that are swept. */
   readonly at: { readonly [K in keyof I]?: ValueIn<I[K]["unit"]> };
   /** The output with every other input at its likely value; missing where the model gives none. */
@@ -48,7 +49,7 @@ export interface SweepRow<I extends Inputs, Y> {
 }
 
 /** Where a figure crosses the target along the first input, by straight lines between the points. */
-export interface Crossing<I extends Inputs> {
+export interface Crossing<I extends Readonly<Record<string, ModelInput>>> {
   /** Which figure crosses. */
   readonly line: CrossingLine;
   /** All inputs that are swept, the first at the crossing. */
@@ -58,7 +59,7 @@ export interface Crossing<I extends Inputs> {
 }
 
 /** What {@link sweep} finds. */
-export interface Sweep<I extends Inputs, Y> {
+export interface Sweep<I extends Readonly<Record<string, ModelInput>>, Y> {
   /** One row for every point, the first input running fastest. */
   readonly rows: readonly SweepRow<I, Y>[];
   /** Crossings with the target; none without a target. */
@@ -91,9 +92,11 @@ const MOST_POINTS = 10_000;
  * rows.map(({ likely }) => likely?.format()); // ["300 km", "400 km", "500 km", "600 km"]
  * crossings.find(({ line }) => line === "likely")?.at.usable?.format(); // "90.0 kWh"
  */
-export function sweep<I extends Inputs, O extends Outputs, Target extends keyof O & string>(
-  options: SweepOptions<I, O, Target>,
-): Sweep<I, ValueIn<O[Target]["unit"]>> {
+export function sweep<
+  I extends Readonly<Record<string, ModelInput>>,
+  O extends Readonly<Record<string, ModelOutput>>,
+  Target extends keyof O & string,
+>(options: SweepOptions<I, O, Target>): Sweep<I, ValueIn<O[Target]["unit"]>> {
   const others = ["target?", "correlations?", "draws?", "seed?"];
   readOptions("sweep", options, {}, ["model", "evidence", "over", "output", ...others]);
   type Y = ValueIn<O[Target]["unit"]>;
@@ -139,7 +142,7 @@ export function sweep<I extends Inputs, O extends Outputs, Target extends keyof 
   });
 }
 
-function figuresOf<O extends Outputs, Target extends keyof O & string>(
+function figuresOf<O extends Readonly<Record<string, ModelOutput>>, Target extends keyof O & string>(
   { spread, likely, failed, failures, chanceOfAtLeast }: Propagation<O>,
   output: Target,
   target: ValueIn<O[Target]["unit"]> | undefined,
@@ -159,7 +162,7 @@ function named(axes: readonly AxisRead[], point: readonly number[]): Readonly<Re
 }
 
 /** Crossings along the first axis, for every line of points; the first input runs fastest. */
-function allCrossings<I extends Inputs, Y>(
+function allCrossings<I extends Readonly<Record<string, ModelInput>>, Y>(
   axes: readonly AxisRead[],
   rows: readonly SweepRow<I, Y>[],
   target: number,
