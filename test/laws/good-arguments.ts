@@ -1,4 +1,4 @@
-import { baseMass, model } from "@tarewatt/estimate";
+import { baseMass, model, type StudySummary, studyPart } from "@tarewatt/estimate";
 import {
   acceptanceCurve,
   assemblePack,
@@ -184,6 +184,9 @@ const evidence = {
   mass: { low: q("900 kg"), likely: q("1 t"), high: q("1200 kg"), grade: "announced", source: "invented" },
   speed: { value: q("20 m/s"), source: "invented" },
 } as const;
+/** A summary as it comes from elsewhere: nothing of it is frozen. */
+const wholeStudy = (): StudySummary =>
+  JSON.parse(JSON.stringify(studyPart({ model: moving, evidence, draws: 100, part: [1, 1] })));
 
 const ofMaker = () => ({
   ...{
@@ -625,7 +628,19 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
 
   "estimate.model": () => [modelOptions],
   "estimate.propagate": () => [{ model: { ...moving }, evidence, draws: 100, seed: 1 }],
-  "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy" }],
+  "estimate.propagateInSteps": () => [{ model: { ...moving }, evidence, draws: 100, keep: "summary" }],
+  "estimate.studyPart": () => [{ model: { ...moving }, evidence, draws: 100, part: [1, 2] }],
+  "estimate.mergeStudy": () => [{ model: { ...moving }, parts: [wholeStudy()] }],
+  "estimate.sweep": () => [
+    {
+      ...{ model: { ...moving }, evidence, output: "energy", target: q("200 kJ"), draws: 100 },
+      over: { speed: [q("10 m/s"), q("20 m/s")], mass: { from: q("1 t"), to: q("2 t"), points: 2 } },
+    },
+  ],
+  "estimate.propagateLinearly": () => [
+    { model: { ...moving }, evidence, coverage: 0.9, degreesOfFreedom: { mass: 12 }, correlations: [] },
+  ],
+  "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy", draws: 100 }],
   "estimate.baseMass": () => [baseOptions],
   "estimate.calibrate": () => [{ comparators: [{ ...ofMaker(), ...certified }] }],
   "estimate.estimateVehicle": () => [vehicleOptions()],

@@ -71,20 +71,38 @@ export {
   model,
   type ValueIn,
 } from "./model/model.js";
-export { type PropagateOptions, type Propagation, propagate } from "./propagate/propagate.js";
-export { quantileOfSorted, type Spread } from "./propagate/spread.js";
-export { type RankedUnknown, type RankUnknownsOptions, rankUnknowns } from "./rank/rank-unknowns.js";
-export type { Limit } from "./solve/limit.js";
+export type { FailedDraw } from "./propagate/block.js";
+export type { RankCorrelation } from "./propagate/correlation.js";
 export {
-  type AlwaysReached,
-  type LimitShare,
-  type NotReached,
-  type Reached,
-  type Sense,
-  type Solution,
-  type SolveForOptions,
-  solveFor,
-} from "./solve/solve-for.js";
+  type BudgetLine,
+  type LinearPropagation,
+  type PropagateLinearlyOptions,
+  propagateLinearly,
+} from "./propagate/linear.js";
+export { type PropagateOptions, propagate } from "./propagate/propagate.js";
+export {
+  type PropagateInStepsOptions,
+  propagateInSteps,
+  type StopSignal,
+  type StudyProgress,
+} from "./propagate/propagate-in-steps.js";
+export type { Propagation } from "./propagate/propagation.js";
+export { quantileOfSorted, type Spread } from "./propagate/spread.js";
+export { type MergeStudyOptions, mergeStudy, type StudyPartOptions, studyPart } from "./propagate/study-part.js";
+export type { Keep, StudyOptions } from "./propagate/study-run.js";
+export type { OutputSummary, StudySummary } from "./propagate/summary.js";
+export {
+  type RankedUnknown,
+  type RankUnknownsOptions,
+  rankUnknowns,
+  type ShareEstimate,
+} from "./rank/rank-unknowns.js";
+export type { Limit } from "./solve/limit.js";
+export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
+export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";
+export type { Axis, AxisRange } from "./sweep/axis.js";
+export type { CrossingLine } from "./sweep/crossing.js";
+export { type Crossing, type Sweep, type SweepOptions, type SweepRow, sweep } from "./sweep/sweep.js";
 export type { Condition } from "./vehicle/condition.js";
 export type {
   ConditionEstimate,

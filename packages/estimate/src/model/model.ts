@@ -6,6 +6,12 @@ import { readModel } from "./read-model.js";
 export interface ModelInput extends NumberRule {
   /** What it is, in words. */
   readonly meaning: string;
+  /**
+   * Its place in the Sobol sequence, 1 to 20, when draws are to be spread evenly over several inputs together. Give the inputs of a
+   * model places of their own, the lowest to those that matter most, and keep them: an input with its place is drawn alike
+   * whatever the others are. Without a place an input is spread evenly by itself.
+   */
+  readonly place?: number | undefined;
 }
 
 /** One named output of a model: its unit and what it is. */

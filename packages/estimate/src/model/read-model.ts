@@ -59,11 +59,14 @@ export function attempt<
   }
 }
 
+/** @internal Why a model gave no results, in words. */
+export function reasonOf(cause: unknown): string {
+  if (typeof cause === "string") return cause;
+  return cause instanceof Error ? cause.message : describeGiven(cause);
+}
+
 /** @internal The error for a model without results, with its cause. */
 export function noResult(what: string, cause: unknown): InputError {
-  const why =
-    cause === undefined
-      ? ""
-      : `: ${cause instanceof Error ? cause.message : typeof cause === "string" ? cause : describeGiven(cause)}`;
+  const why = cause === undefined ? "" : `: ${reasonOf(cause)}`;
   return Object.assign(new InputError("NOT_VALID_HERE", `${what}${why}`, {}), { cause });
 }

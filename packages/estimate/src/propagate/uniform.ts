@@ -1,6 +1,6 @@
 /**
- * Uniform numbers addressed by seed, input name and index, without a state: the draws of an input do not change when another
- * input is added, renamed or left out, and any range of indices can be computed anywhere.
+ * Random numbers addressed by seed, name and index, without a state, so that any range of indices can be computed anywhere: what
+ * the even draws are scrambled by, and what they are measured against.
  *
  * The 64 bits of seed and name and the index go through the finaliser of a 32-bit hash (the public-domain MurmurHash3
  * finaliser, with its published constants) four times; whole-number arithmetic, so all engines agree to the last bit.
@@ -13,8 +13,8 @@ function mix(hash: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
-/** FNV-1a over UTF-16 code units. */
-function hashOf(text: string): number {
+/** @internal FNV-1a over UTF-16 code units. */
+export function hashOf(text: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return hash >>> 0;
@@ -31,4 +31,10 @@ export function uniforms(seed: number, name: string): (index: number) => number 
     // 26 bits from each word, centred in its cell so that neither 0 nor 1 occurs
     return ((a >>> 6) * 0x4000000 + (b >>> 6) + 0.5) / 0x10000000000000;
   };
+}
+
+/** @internal A function of a number that gives 32 random bits, by seed and name. */
+export function words(seed: number, name: string): (position: number) => number {
+  const uniform = uniforms(seed, name);
+  return (position) => Math.floor(uniform(position) * 0x1_0000_0000);
 }

@@ -1,9 +1,13 @@
 import { describeGiven, InputError, quantity, readNumber, readOptions } from "@tarewatt/units";
 import type { EvidenceFor, Model, ModelInput, ModelNumbers, ModelOutput, ValueIn } from "../model/model.js";
-import { entryOf, readModel } from "../model/read-model.js";
-import { quantileOfSorted, type Spread } from "../propagate/spread.js";
+import { entryOf, noResult, readModel, reasonOf } from "../model/read-model.js";
+import type { FailedDraw } from "../propagate/block.js";
+import { type RankCorrelation, readCorrelations, refuseFixed } from "../propagate/correlation.js";
+import { quantileOfSorted } from "../propagate/spread.js";
 import { drawer, likelyInputs, readAllEvidence, readStudy } from "../propagate/study.js";
+import { FAILURES_SHOWN } from "../propagate/summary.js";
 import { type Limit, readLimits } from "./limit.js";
+import type { Solution } from "./solution.js";
 import { type Outcome, solveOne } from "./solve-one.js";
 
 /** Whether the output must be at least the target, or at most. */
@@ -32,69 +36,12 @@ export interface SolveForOptions<
   readonly sense?: Sense | undefined;
   /** What must not be exceeded on the way. */
   readonly limits?: readonly Limit<Outputs>[] | undefined;
-  /** How many draws, 100 to 1,000,000; 2,000 when left out. */
+  /** How many draws, 100 to 1,000,000; 2048 when left out. */
   readonly draws?: number | undefined;
-  /** As in {@link propagate}. */
+  /** As in `propagate`. */
   readonly seed?: number | undefined;
-}
-
-/** The target is reached on one side of a value. */
-export interface Reached<X> {
-  /** Says that the target is reached. */
-  readonly outcome: "reached";
-  /** The value of the unknown input that just reaches it. */
-  readonly value: X;
-  /** On which side of the value it is reached. */
-  readonly enough: "from here up" | "from here down";
-}
-
-/** Every value considered reaches the target: what is needed lies outside the bracket. */
-export interface AlwaysReached {
-  /** Says that any value considered is enough. */
-  readonly outcome: "always reached";
-}
-
-/** No allowed value of the unknown input reaches the target. */
-export interface NotReached<X, Y> {
-  /** Says that the target is not reached. */
-  readonly outcome: "not reached";
-  /** What stands in the way, in words. */
-  readonly limit: string;
-  /** How far it gets. */
-  readonly best: Y;
-  /** The value of the unknown input that gets there. */
-  readonly at: X;
-}
-
-/** A limit that stands in the way, and how often. */
-export interface LimitShare {
-  /** The limit, in words. */
-  readonly limit: string;
-  /** Share of all draws that it stops. */
-  readonly share: number;
-}
-
-/** What {@link solveFor} finds. */
-export interface Solution<X, Y> {
-  /** The answer with every other input at its likely value. */
-  readonly likely: Reached<X> | AlwaysReached | NotReached<X, Y>;
-  /** The share of draws in which some allowed value reaches the target. */
-  readonly chanceReachable: number;
-  /** Why the other draws do not reach it: each limit with its share of all draws. */
-  readonly limits: readonly LimitShare[];
-  /**
-   * Percentiles of the value that just reaches the target, over all draws. A percentile that falls among draws in which no
-   * allowed value reaches it, or in which every value considered does, is undefined: it lies outside the bracket.
-   */
-  readonly needed: Partial<Spread<X>>;
-  /**
-   * The chance that a given value of the unknown input is allowed and reaches the target.
-   * @param value - value of the unknown input, inside the bracket
-   * @throws InputError `OUT_OF_RANGE` outside the bracket, where nothing was looked at
-   */
-  chanceThatEnough(value: X): number;
-  /** How many draws were made. */
-  readonly draws: number;
+  /** Inputs that go together, as in `propagate`. */
+  readonly correlations?: readonly RankCorrelation<keyof Inputs & string>[] | undefined;
 }
 
 /**
@@ -102,12 +49,13 @@ export interface Solution<X, Y> {
  * more pack), first at the likely values and then for every draw.
  *
  * When no value reaches the target the answer says which limit is in the way: one of the stated limits, the end of the bracket,
- * or the feedback itself, when even a hundredfold of the bracket's end would not do.
+ * or the feedback itself, when even a hundredfold of the bracket's end would not do. A draw takes about
+ * eleven evaluations of the model.
  *
  * @param options - model, evidence, unknown, bracket, output, target, sense, limits
  * @returns the value needed with its spread, and the chance that a given value is enough
  * @throws InputError `UNKNOWN_OPTION`, `WRONG_CHOICE` for a name that the model does not have, `INCONSISTENT` when the bracket is
- *   empty, `NOT_VALID_HERE` when the output does not move with the unknown input or is not finite
+ *   empty or the unknown goes together with others, `NOT_VALID_HERE` when, at the likely values or in every draw, the output does not move with the unknown input or is not finite
  * @example
  * const range = model({
  *   name: "range",
@@ -130,6 +78,7 @@ export function solveFor<
 ): Solution<ValueIn<Inputs[Unknown]["unit"]>, ValueIn<Outputs[Target]["unit"]>> {
   readOptions("solveFor", options, {}, [
     ...["model", "evidence", "unknown", "between", "output", "target", "sense?", "limits?", "draws?", "seed?"],
+    "correlations?",
   ]);
   type X = ValueIn<Inputs[Unknown]["unit"]>;
   type Y = ValueIn<Outputs[Target]["unit"]>;
@@ -137,7 +86,7 @@ export function solveFor<
   const model = readModel(options.model);
   const input = entryOf(model.inputs, unknown, "input", model.name);
   const result = entryOf(model.outputs, output, "output", model.name);
-  const { draws, seed } = readStudy(options, 2000);
+  const { draws, seed } = readStudy(options, 2048);
   if (sense !== "at least" && sense !== "at most") {
     throw new InputError("WRONG_CHOICE", `sense must be "at least" or "at most": got ${describeGiven(sense)}`, {});
   }
@@ -149,17 +98,37 @@ export function solveFor<
 
   // The unknown's own evidence plays no part: any value inside the bracket keeps the checks of the others in force.
   const others = readAllEvidence(model, { ...options.evidence, [unknown]: x(low) } as EvidenceFor<Inputs>);
+  const together = readCorrelations([...others.keys()], options.correlations);
+  refuseFixed(together, [unknown]);
   const problem = { unknown, output, target, sign: sense === "at least" ? 1 : -1, low, high, limits } as const;
-  const solve = (inputs: Readonly<Record<string, number>>): Outcome =>
-    solveOne((value) => model.evaluate({ ...inputs, [unknown]: value } as ModelNumbers<Inputs>), problem);
+  const evaluator = (inputs: Readonly<Record<string, number>>) => {
+    const filled: Record<string, number> = { ...inputs };
+    return (value: number) => {
+      filled[unknown] = value;
+      return model.evaluate(filled as ModelNumbers<Inputs>);
+    };
+  };
 
-  const likely = solve(likelyInputs(others));
-  const outcomes = Array.from({ length: draws }, (_, index) => index).map(
-    (
-      (drawn) => (index: number) =>
-        solve(drawn(index))
-    )(drawer(others, seed)),
-  );
+  const likely = solveOne(evaluator(likelyInputs(others)), problem);
+  const drawn = drawer({ inputs: model.inputs, evidence: others, seed, together });
+  const step = input.unit === "1" ? 0.01 : 1;
+  const outcomes: Outcome[] = [];
+  const steps: number[] = [];
+  const failures: FailedDraw[] = [];
+  for (let index = 0; index < draws; index++) {
+    const evaluate = evaluator(drawn(index));
+    try {
+      const outcome = solveOne(evaluate, problem);
+      outcomes.push(outcome);
+      if (outcome.outcome === "reached") steps.push(lastStep(evaluate, outcome, { output, step }));
+    } catch (reason) {
+      failures.push(Object.freeze({ index, reason: reasonOf(reason) }));
+    }
+  }
+  const solved = outcomes.length;
+  if (solved === 0) throw noResult(`none of the ${draws} draws of ${model.name} could be solved`, failures[0]?.reason);
+  const worth = Float64Array.from(steps.filter(Number.isFinite)).sort();
+  const worthAt = (share: number): Y => y(quantileOfSorted(worth, share));
   const boundaries = Float64Array.from(outcomes, boundaryOf).sort();
   const percentile = (share: number): X | undefined => {
     const value = quantileOfSorted(boundaries, share);
@@ -175,10 +144,10 @@ export function solveFor<
           ? { ...likely, best: y(likely.best), at: x(likely.at) }
           : { outcome: likely.outcome },
     ),
-    chanceReachable: 1 - unreached.length / draws,
+    chanceReachable: 1 - unreached.length / solved,
     limits: Object.freeze(
       [...new Set(unreached)].map((limit) =>
-        Object.freeze({ limit, share: unreached.filter((each) => each === limit).length / draws }),
+        Object.freeze({ limit, share: unreached.filter((each) => each === limit).length / solved }),
       ),
     ),
     needed: Object.freeze({
@@ -188,10 +157,36 @@ export function solveFor<
     }),
     chanceThatEnough: (value: X) => {
       const given = readNumber(unknown, value, { unit: input.unit, atLeast: low, atMost: high });
-      return outcomes.filter((outcome) => enough(outcome, given)).length / draws;
+      return outcomes.filter((outcome) => enough(outcome, given)).length / solved;
     },
-    draws,
+    ...(worth.length === 0
+      ? {}
+      : {
+          lastUnit: Object.freeze({
+            of: x(step),
+            adds: Object.freeze({ p10: worthAt(0.1), p50: worthAt(0.5), p90: worthAt(0.9) }),
+          }),
+        }),
+    ...{ draws, failed: failures.length, failures: Object.freeze(failures.slice(0, FAILURES_SHOWN)) },
+    warnings: Object.freeze(
+      failures.length === 0
+        ? []
+        : [`${failures.length} of ${draws} draws gave no result and are left out of the answer`],
+    ),
   }) as Solution<X, Y>;
+}
+
+/** Change of the output over the last step towards the value that reaches the target; not a number where the model does not go. */
+function lastStep(
+  evaluate: (value: number) => Readonly<Record<string, number>>,
+  { value, rising }: Extract<Outcome, { readonly outcome: "reached" }>,
+  { output, step }: { readonly output: string; readonly step: number },
+): number {
+  try {
+    return (evaluate(value)[output] as number) - (evaluate(rising ? value - step : value + step)[output] as number);
+  } catch {
+    return Number.NaN;
+  }
 }
 
 /** Where the target is just reached; beyond all numbers where that lies outside what was looked at. */

@@ -34,9 +34,15 @@ const PRECISION = 1e-6;
 /** @internal */
 export function solveOne(evaluate: (value: number) => Readonly<Record<string, number>>, problem: Problem): Outcome {
   const { output, target, sign, low, high, unknown } = problem;
-  const at = (name: string, value: number): number => finite(evaluate(value)[name], name);
-  const root = (f: (value: number) => number, a: number, b: number): number =>
-    bracketedRoot(f, a, b, PRECISION * Math.max(Math.abs(a), Math.abs(b)));
+  // Target and limits are read at the same ends: one evaluation serves all.
+  const known = new Map<number, Readonly<Record<string, number>>>();
+  const at = (name: string, value: number): number => {
+    const outputs = known.get(value) ?? evaluate(value);
+    known.set(value, outputs);
+    return finite(outputs[name], name);
+  };
+  const root = (f: (value: number) => number, a: number, b: number, ends: readonly [number, number]): number =>
+    bracketedRoot(f, a, b, PRECISION * Math.max(Math.abs(a), Math.abs(b)), ends);
   /** Not negative where the target is reached. */
   const surplus = (value: number): number => sign * (at(output, value) - target);
 
@@ -47,7 +53,8 @@ export function solveOne(evaluate: (value: number) => Readonly<Record<string, nu
   const [atLow, atEnd] = [surplus(low), surplus(end)];
   const rising = atEnd > atLow;
   if (atLow >= 0 && atEnd >= 0) return { outcome: "always reached", rising, end };
-  if (atLow >= 0 || atEnd >= 0) return { outcome: "reached", value: root(surplus, low, end), rising, end };
+  if (atLow >= 0 || atEnd >= 0)
+    return { outcome: "reached", value: root(surplus, low, end, [atLow, atEnd]), rising, end };
   if (atLow === atEnd && end > low) {
     throw new InputError("NOT_VALID_HERE", `${output} does not move with ${unknown}: it cannot be solved for`, {});
   }
@@ -66,15 +73,16 @@ export function solveOne(evaluate: (value: number) => Readonly<Record<string, nu
 function allowedEnd(
   { low, high, limits }: Problem,
   at: (name: string, value: number) => number,
-  root: (f: (value: number) => number, a: number, b: number) => number,
+  root: (f: (value: number) => number, a: number, b: number, ends: readonly [number, number]) => number,
 ): { readonly end?: number; readonly limit?: string } {
   let end = high;
   let limit: string | undefined;
   for (const { output, atMost, because } of limits) {
     const excess = (value: number): number => at(output, value) - atMost;
-    if (excess(low) > 0) return { limit: because };
-    if (excess(end) <= 0) continue;
-    end = root(excess, low, end);
+    const [atLow, atEnd] = [excess(low), excess(end)];
+    if (atLow > 0) return { limit: because };
+    if (atEnd <= 0) continue;
+    end = root(excess, low, end, [atLow, atEnd]);
     limit = because;
   }
   return limit === undefined ? { end } : { end, limit };

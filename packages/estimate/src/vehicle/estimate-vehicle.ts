@@ -50,7 +50,7 @@ import { outputNames, type VehicleModel, vehicleModel } from "./vehicle-model.js
  *   chargingEfficiency: 0.89,
  *   conditions: [wltc3b, q("110 km/h")],
  * });
- * van.on(wltc3b).range.p50.format(); // "471 km"
+ * van.on(wltc3b).range.p50.format(); // "470 km"
  * van.packFor({ range: q("500 km"), on: wltc3b }).needed.p50?.format(); // "105 kWh"
  */
 export function estimateVehicle(options: VehicleOptions): VehicleEstimate {

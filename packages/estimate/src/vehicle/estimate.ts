@@ -3,7 +3,7 @@ import type { BatteryBoundary, DriveResult, SteadyResult } from "@tarewatt/roadl
 import type { Energy, EnergyPerDistance, Length, Mass, Quantity, Working } from "@tarewatt/units";
 import type { Spread } from "../propagate/spread.js";
 import type { RankedUnknown } from "../rank/rank-unknowns.js";
-import type { Solution } from "../solve/solve-for.js";
+import type { Solution } from "../solve/solution.js";
 import type { Condition } from "./condition.js";
 
 /** Masses of a vehicle, each by its basis. */
@@ -83,7 +83,7 @@ export interface PackTarget extends RangeTarget {
   readonly between?: readonly [Quantity<Energy>, Quantity<Energy>] | undefined;
   /** Curb mass that must not be exceeded. */
   readonly curbMassAtMost?: MassLimit | undefined;
-  /** How many draws; 2,000 when left out. */
+  /** How many draws; 2048 when left out. */
   readonly draws?: number | undefined;
 }
 

@@ -72,7 +72,7 @@ export interface VehicleOptions {
   readonly chargingEfficiency: Evidence<number>;
   /** The ways of driving to be estimated: cycles, and steady speeds. */
   readonly conditions: readonly Condition[];
-  /** How many draws, 100 to 1,000,000; 10,000 when left out. */
+  /** How many draws, 100 to 1,000,000; 8192 when left out. */
   readonly draws?: number | undefined;
   /** Whole number that chooses the draws; 1 when left out. */
   readonly seed?: number | undefined;

@@ -77,6 +77,13 @@ export function vehicleModel(conditions: readonly ConditionRead[], constants: Ve
       [outputNames.range(label), { unit: "km", meaning: `range from full to empty, ${procedure}` }],
     ]),
   );
+  // Names are put together once, not for every draw.
+  const named = conditions.map((condition) => ({
+    condition,
+    atBatteryName: outputNames.atBattery(condition.label),
+    atWallName: outputNames.atWall(condition.label),
+    rangeName: outputNames.range(condition.label),
+  }));
   return {
     name: "standard vehicle model",
     inputs: vehicleInputs,
@@ -84,15 +91,14 @@ export function vehicleModel(conditions: readonly ConditionRead[], constants: Ve
     evaluate: (inputs, working) => {
       const masses = massesOf(inputs, constants, working);
       const results: Record<string, number> = { ...masses };
-      for (const condition of conditions) {
+      for (const { condition, atBatteryName, atWallName, rangeName } of named) {
         const { atBattery, atWall } =
           condition.form === "cycle"
             ? onCycle(condition, inputs, masses.loadedMass, working)
             : atSpeed(condition, inputs, masses.loadedMass, working);
-        const { label } = condition;
-        results[outputNames.atBattery(label)] = atBattery;
-        results[outputNames.atWall(label)] = atWall;
-        results[outputNames.range(label)] = rangeFromConsumption.of(
+        results[atBatteryName] = atBattery;
+        results[atWallName] = atWall;
+        results[rangeName] = rangeFromConsumption.of(
           { usableEnergy: masses.usableEnergy, consumption: atBattery },
           working,
         );

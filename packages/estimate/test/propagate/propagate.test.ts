@@ -66,6 +66,22 @@ describe("propagate", () => {
     expect(propagate({ model: cube, evidence, draws: 500, seed: 8 }).samples("mass")).not.toEqual(a.samples("mass"));
   });
 
+  it("draws inputs with places of their own alike, too, and refuses two at one place", () => {
+    const at = (edge: number, density: number) =>
+      model({
+        ...cube,
+        inputs: { density: { ...cube.inputs.density, place: density }, edge: { ...cube.inputs.edge, place: edge } },
+      });
+    const evidence = { edge: around(q("1 m"), 0.1), density: around(q("1 kg/L"), 0.1) };
+    const edges = (edge: number, density: number) =>
+      propagate({ model: at(edge, density), evidence, draws: 300 }).samples("area");
+    expect(edges(3, 9)).toEqual(edges(3, 1));
+    expect(edges(3, 9)).not.toEqual(edges(4, 9));
+    expect(() => edges(3, 3)).toThrow("density and edge have the same place 3");
+    for (const place of [0, 21, 1.5])
+      expect(() => edges(3, place)).toThrow(expect.objectContaining({ code: "OUT_OF_RANGE" }));
+  });
+
   it("counts draws that fail and keeps the rest", () => {
     const brittle = model({
       ...cube,

@@ -25,8 +25,9 @@ describe("uniform draws addressed by seed, name and index", () => {
       [4_294_967_295, ""],
     ] as const) {
       const cells = new Float64Array(1000);
-      for (const u of draws(seed, name)) {
-        expect(u > 0 && u < 1).toBe(true);
+      const all = draws(seed, name);
+      expect(all.every((u) => u > 0 && u < 1)).toBe(true);
+      for (const u of all) {
         (cells[Math.floor(u * 1000)] as number) += 1;
       }
       const expected = count / 1000;

@@ -195,6 +195,97 @@ describe("solveFor", () => {
     });
   });
 
+  it("says what the last unit adds: the derivative of the closed form", () => {
+    const { lastUnit, likely } = solveFor({
+      ...{
+        model: van,
+        evidence: { ...evidence, baseMass: q("2000 kg") },
+        unknown: "packEnergy",
+        between,
+        output: "range",
+      },
+      ...{ target: q("500 km"), draws: 100 },
+    });
+    const energy = likely.outcome === "reached" ? likely.value.in("kWh") : Number.NaN;
+    const range = (of: number): number => of / (0.1 + 3e-5 * (2000 + of / 0.17));
+    expect(lastUnit?.of.in("kWh")).toBe(1);
+    expect(lastUnit?.adds.p50.in("km")).toBeCloseTo(500 - range(energy - 1), 3);
+    // Less than its share of the range, since it is carried along
+    expect(lastUnit?.adds.p50.in("km")).toBeLessThan(500 / energy);
+    expect(lastUnit?.adds.p10.in("km")).toBeGreaterThan(0);
+  });
+
+  it("counts draws that cannot be solved, shows why, and keeps them out", () => {
+    const brittle = model({
+      ...van,
+      evaluate: (inputs) => {
+        if (inputs.baseMass > 2080) throw new Error("too heavy");
+        return van.evaluate(inputs);
+      },
+    });
+    const options = {
+      evidence,
+      unknown: "packEnergy",
+      between,
+      output: "range",
+      target: q("500 km"),
+      draws: 1000,
+    } as const;
+    const { failed, failures, warnings, chanceThatEnough, chanceReachable, needed } = solveFor({
+      model: brittle,
+      ...options,
+    });
+    expect(failed).toBeGreaterThan(100);
+    expect(failed).toBeLessThan(200);
+    expect(failures.map(({ reason }) => reason)).toEqual(["too heavy", "too heavy", "too heavy"]);
+    expect(warnings).toEqual([`${failed} of 1000 draws gave no result and are left out of the answer`]);
+    expect([chanceReachable, chanceThatEnough(q("250 kWh"))]).toEqual([1, 1]);
+    expect(needed.p90?.in("kWh")).toBeLessThan(closedForm(500, 2080));
+  });
+
+  it("takes at most fifteen times the evaluations of a propagation", () => {
+    let evaluations = 0;
+    const counted = model({
+      ...van,
+      evaluate: (inputs) => {
+        evaluations++;
+        return van.evaluate(inputs);
+      },
+    });
+    const options = { model: counted, evidence, unknown: "packEnergy", between, output: "range" } as const;
+    for (const [target, limits] of [
+      [q("300 km"), []],
+      [q("500 km"), []],
+      [q("900 km"), []],
+      [q("500 km"), [{ output: "mass", atMost: q("2521 kg"), because: "axle load" } as const]],
+    ] as const) {
+      evaluations = 0;
+      solveFor({ ...options, target, limits, draws: 1000 });
+      expect(evaluations / 1000).toBeLessThan(15);
+    }
+  });
+
+  it("takes inputs that go together: fuller vehicles that are heavier need more", () => {
+    const two = model({
+      ...van,
+      inputs: { ...van.inputs, rolling: { unit: "1", meaning: "rolling share" } },
+      evaluate: ({ packEnergy, baseMass, rolling }) => {
+        const mass = baseMass + packEnergy / 0.17;
+        return { mass, range: packEnergy / (0.1 + 3e-5 * rolling * mass) };
+      },
+    });
+    const both = { ...evidence, rolling: around(1, 0.1) };
+    const spread = (rank: number): number => {
+      const { needed } = solveFor({
+        ...{ model: two, evidence: both, unknown: "packEnergy", between, output: "range", target: q("500 km") },
+        correlations: [{ between: ["baseMass", "rolling"], rank }],
+      });
+      return (needed.p90?.in("kWh") ?? Number.NaN) - (needed.p10?.in("kWh") ?? Number.NaN);
+    };
+    expect(spread(0.9)).toBeGreaterThan(spread(0));
+    expect(spread(-0.9)).toBeLessThan(spread(0));
+  });
+
   it.each([
     ["INCONSISTENT", { between: [q("250 kWh"), q("20 kWh")] }],
     ["INCONSISTENT", { between: [q("250 kWh")] }],
@@ -205,6 +296,7 @@ describe("solveFor", () => {
     ["WRONG_CHOICE", { limits: [{ output: "volume", atMost: q("1 L"), because: "x" }] }],
     ["UNKNOWN_OPTION", { limit: [] }],
     ["WRONG_CHOICE", { sense: "about" }],
+    ["INCONSISTENT", { correlations: [{ between: ["packEnergy", "baseMass"], rank: 0.5 }] }],
     ["WRONG_CHOICE", { model: {} }],
     ["NOT_AN_OBJECT", { limits: {} }],
   ])("refuses with %s: %o", (code, change) => {
