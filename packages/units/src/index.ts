@@ -6,6 +6,7 @@
 
 export { describeGiven } from "./check/describe-given.js";
 export { InputError, type InputErrorCode } from "./check/errors.js";
+export { isTarewattError } from "./check/is-tarewatt-error.js";
 export { type NumberRule, type NumbersRead, readNumber, readOptions } from "./check/read-options.js";
 export type { Addend, DifferenceOf, Dimension, Product, Quotient, Stated } from "./dimension/dimension.js";
 export type {

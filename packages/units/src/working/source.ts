@@ -7,7 +7,7 @@ export interface Source {
   /** Title of the document: a standard, a regulation, a handbook; or what kind of knowledge it is. */
   readonly document: string;
   /** Section, table, page or equation. */
-  readonly section?: string;
+  readonly section?: string | undefined;
   /**
    * - `seen`: the source itself was read for this value;
    * - `quoted`: it was seen quoted by somebody else;
