@@ -12,7 +12,7 @@ import type { EvidenceRead } from "./evidence.js";
  */
 
 /** @internal Where an undisturbed tail ends, in half-widths: 1.81. */
-export const REACH = 1 / (1 - Math.sqrt(0.2));
+export const REACH = 1 / (1 - /* @__PURE__ */ Math.sqrt(0.2));
 
 /** @internal The value below which a share u of the distribution lies, 0 ≤ u ≤ 1. */
 export function quantileOf(

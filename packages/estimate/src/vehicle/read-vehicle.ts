@@ -50,13 +50,14 @@ const paths: { readonly [Input in keyof VehicleInputs]: string } = {
   chargingEfficiency: "chargingEfficiency",
 };
 
-const usual = {
-  secondaryMass: { value: 0, source: "no secondary mass counted" },
-  rotatingMassFraction: {
-    value: defaultRotatingMassFraction.value,
-    source: `${defaultRotatingMassFraction.source.document}, ${defaultRotatingMassFraction.source.section}`,
-  },
-} as const;
+const usual = /* @__PURE__ */ (() =>
+  ({
+    secondaryMass: { value: 0, source: "no secondary mass counted" },
+    rotatingMassFraction: {
+      value: defaultRotatingMassFraction.value,
+      source: `${defaultRotatingMassFraction.source.document}, ${defaultRotatingMassFraction.source.section}`,
+    },
+  }) as const)();
 
 /** @internal */
 export function readVehicle(options: VehicleOptions): VehicleRead {
