@@ -13,6 +13,7 @@ import { readPoints, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
 import { readStates } from "../electrical/read-curves.js";
+import { FASTEST_RATE } from "./fastest-rate.js";
 
 /** The most that a battery takes against its state of charge. */
 export interface AcceptanceCurve {
@@ -47,8 +48,6 @@ export interface AcceptanceCurveOptions {
 const RATE = { unit: "1", atLeast: 0, atMost: 100 } as const satisfies NumberRule;
 /** By how much a curve may rise above the least after its peak before it is doubted: readings scatter. */
 const SCATTER = 1.1;
-/** Above this no pack on sale takes its charge (common practice, no source). */
-const FASTEST = 6;
 
 /**
  * A charging curve of your own: how much a battery takes at each state of charge.
@@ -119,7 +118,7 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
     }
     least = Math.min(least, rate);
   }
-  if (peak > FASTEST) {
+  if (peak > FASTEST_RATE) {
     found.push(
       `a C-rate of ${Number(peak.toPrecision(3))} is above what packs on sale take (common practice): check power and energy`,
     );
