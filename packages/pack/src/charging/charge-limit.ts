@@ -13,10 +13,17 @@ export const limits = [
   "rate limit",
   "battery",
   "converter",
-] as const;
+] as const satisfies readonly ChargeLimit[];
 
 /** One of the limits of a charge. */
-export type ChargeLimit = (typeof limits)[number];
+export type ChargeLimit =
+  | "station power"
+  | "station current"
+  | "station voltage"
+  | "acceptance"
+  | "rate limit"
+  | "battery"
+  | "converter";
 
 /** @internal What {@link chargeLimiter} looks at, in SI units. */
 export interface LimitedCharge {
