@@ -8,11 +8,11 @@ import {
   readOptions,
   type Source,
 } from "@tarewatt/units";
+import { isArray } from "../check/is-array.js";
 import { readPart } from "../check/read-part.js";
-import { readPoints, sameLength } from "../check/read-points.js";
+import { readPoints, readStates, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
-import { readStates } from "../electrical/read-curves.js";
 import { FASTEST_RATE } from "./fastest-rate.js";
 
 /** The most that a battery takes against its state of charge. */
@@ -132,6 +132,6 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
 export function readAcceptance(given: AcceptanceCurve): AcceptanceCurve {
   const { stateOfCharge, rate, name, source, warnings } = readPart("acceptance", given) as Partial<AcceptanceCurve>;
   const curve = acceptanceCurve({ stateOfCharge, rate, name, source } as AcceptanceCurveOptions);
-  const before = Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
+  const before = isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
   return Object.freeze({ ...curve, warnings: Object.freeze([...new Set([...before, ...curve.warnings])]) });
 }
