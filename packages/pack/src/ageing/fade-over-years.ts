@@ -144,8 +144,8 @@ const rules = {
  * differ.
  *
  * Models are not averaged, because they are of different cells; the spread shows the least and the most of those that hold
- * both time and cycling, the others stand as tracks only. None is a forecast: all published ones were fitted to small cells of years ago, and each track says where it is used outside its
- * fit. Consumption is held constant.
+ * both time and cycling, the others stand as tracks only. None is a forecast: all published ones were fitted to small cells
+ * of years ago, and each track, and each of its points, says where it is used outside its fit. Consumption is held constant.
  *
  * @param options - battery, use, years, and which models and curves to show
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `EMPTY`,

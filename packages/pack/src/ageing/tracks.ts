@@ -53,7 +53,7 @@ function modelTrack(model: AgeingModel, { use, perYear, years, usableEnergy, new
       ...(covers === "cycling alone" ? [NO_TIME] : []),
       ...always,
       ...(years > fitted.years ? [tooLong(fitted.years, "later years are extrapolated")] : []),
-      ...(worn === undefined ? [] : [`from year ${worn.year} on ${WORN}`]),
+      ...(worn === undefined ? [] : [`from year ${worn.year} on ${wornOut()}`]),
     ]),
   });
 }
@@ -101,7 +101,7 @@ function pointOf(
 }
 
 const NO_TIME = "what time does is not in it: it shows too little, and the spread leaves it out";
-const WORN = `more than ${KNEE * 100} % is lost, beyond what such fits hold for`;
+const wornOut = (): string => `more than ${KNEE * 100} % is lost, beyond what such fits hold for`;
 
 function tooLong(years: number, so: string): string {
   return `its tests took about ${years} years (from memory): ${so}`;
@@ -129,7 +129,7 @@ function outsideOf({ fitted }: AgeingModel, { temperature, rate }: TracksOptions
 function outsideInYear({ fitted }: AgeingModel, year: number, left: number): string[] {
   return [
     ...(year > fitted.years ? [tooLong(fitted.years, "this year is extrapolated")] : []),
-    ...(left < 1 - KNEE ? [WORN] : []),
+    ...(left < 1 - KNEE ? [wornOut()] : []),
     ...(left <= 0 ? ["the fit leaves nothing at all: 0 stands for no figure, the battery was worn out before"] : []),
   ];
 }

@@ -8,6 +8,7 @@ import {
   type Ratio,
   readOptions,
   type Step,
+  type Temperature,
   type Time,
   type Voltage,
 } from "@tarewatt/units";
@@ -19,10 +20,10 @@ import { safetyGuidance } from "../safety/guidance.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type AcceptanceCurve, readAcceptance } from "./acceptance.js";
 import { type ChargeLimit, limits } from "./charge-limit.js";
+import { assertRateLimit, assertWindow, cellTemperature, STATE } from "./charge-options.js";
 import { type ChargeRun, chargeRun } from "./charge-run.js";
 import { readConverter, type VoltageConverter } from "./converter.js";
 import { readStation } from "./read-station.js";
-import { assertWindow, STATE } from "./read-window.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
 import { sessionDoubts, voltagesThatFit } from "./session-doubts.js";
 import type { ChargingStation } from "./station.js";
@@ -44,6 +45,8 @@ export interface ChargeSessionOptions {
   readonly usableEnergy?: Quantity<Energy> | undefined;
   /** Voltage of the pack, when no battery is given: it stands for all states of charge. Greater than zero. */
   readonly packVoltage?: Quantity<Voltage> | undefined;
+  /** Temperature of the cells, when no battery is given: cool ones are doubted. It changes no figure. */
+  readonly temperature?: Quantity<Temperature> | undefined;
   /** The most that the battery takes at each state of charge. */
   readonly acceptance?: AcceptanceCurve | undefined;
   /**
@@ -108,6 +111,7 @@ const rules = {
   packVoltage: { unit: "V", above: 0, atMost: 1e5, optional: true },
   rateLimit: { unit: "1", atLeast: 0, atMost: 1000, optional: true },
   auxiliaryPower: { unit: "W", atLeast: 0, optional: true },
+  temperature: { unit: "°C", atLeast: -60, atMost: 90, optional: true },
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
 /**
@@ -116,9 +120,9 @@ const rules = {
  *
  * At each state of charge the power is the least of: the station's power and current, what its voltage leaves, the
  * acceptance curve, the C-rate limit, the battery's own limits of voltage and current, and a converter in the vehicle where
- * the station's voltage is too low for the pack. It is stepped in a thousand
- * equal parts of the charge. It ends early when the battery takes less than C/50 (common practice, no source). Pauses,
- * balancing of cells, and a battery that heats up or cools down on the way are not modelled.
+ * the station's voltage is too low for the pack. It is stepped in a thousand equal parts of the charge. It ends early when
+ * the battery takes less than C/50 (common practice, no source). Pauses, balancing of cells, and a battery that heats up or
+ * cools down on the way are not modelled; cells below 15 °C without a rate limit are doubted.
  *
  * @param options - station, states of charge, and what is known about the battery
  * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above
@@ -141,6 +145,7 @@ export function chargeSession(options: ChargeSessionOptions): ChargeSession {
   const battery = options.battery === undefined ? undefined : readBattery(options.battery);
   const acceptance = options.acceptance === undefined ? undefined : readAcceptance(options.acceptance);
   const usableEnergy = readEnergy(battery, read.usableEnergy);
+  const celsius = cellTemperature(battery, read.temperature);
   const ofVehicle = options.converter === undefined ? undefined : readConverter(options.converter);
   const converter = voltagesThatFit({ station, battery, packVoltage, from, converter: ofVehicle });
 
@@ -172,21 +177,12 @@ export function chargeSession(options: ChargeSessionOptions): ChargeSession {
     meanRate: chargeRate(forRate).in("1/h"),
     limitedBy: limitedBy(run),
     curve: run.curve,
-    warnings: Object.freeze(sessionDoubts({ ...charge, to, run })),
+    warnings: Object.freeze(
+      sessionDoubts({ ...charge, to, run, celsius, idle: ofVehicle !== undefined && converter === undefined }),
+    ),
     cautions: cautionsOf(battery, options.packVoltage),
     working: () => (run.seconds > 0 ? [meanChargingPower.explain(forPower), chargeRate.explain(forRate)] : []),
   } as const);
-}
-
-/** The bands of a module say 0 where it may not be charged: that is no slow charge, so it is told apart from a slip. */
-function assertRateLimit(rateLimit: number): void {
-  if (rateLimit > 0) return;
-  throw new InputError(
-    "NOT_VALID_HERE",
-    "a rateLimit of 0 allows no charge: where chargeRateBand says 0, below 0 °C and from 60 °C up, this module may not be charged, " +
-      "so the battery must be heated or cooled first; take the rateLimit of the temperature that it is brought to",
-    { rateLimit },
-  );
 }
 
 function readEnergy(battery: PackBattery | undefined, usableEnergy: number | undefined): number {

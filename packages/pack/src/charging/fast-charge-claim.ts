@@ -11,10 +11,10 @@ import {
   type Temperature,
   type Time,
 } from "@tarewatt/units";
+import { assertWindow, STATE } from "./charge-options.js";
 import { claimDoubts } from "./claim-doubts.js";
 import { percentileAmong, type Standing } from "./percentile.js";
 import { publishedAcceptance } from "./published-acceptance.js";
-import { assertWindow, STATE } from "./read-window.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
 
 /** Options of {@link fastChargeClaim}. */

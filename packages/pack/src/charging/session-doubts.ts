@@ -67,8 +67,17 @@ export function voltagesThatFit(given: {
 const inKilowatts = (watts: number): string => quantity(watts / 1000, "kW").format();
 
 /** @internal What a reader of a charge should doubt. */
-export function sessionDoubts(given: LimitedCharge & { readonly to: number; readonly run: ChargeRun }): string[] {
-  const { station, converter, acceptance, rateLimit, battery, to, run } = given;
+export function sessionDoubts(
+  given: LimitedCharge & {
+    readonly to: number;
+    readonly run: ChargeRun;
+    /** Temperature of the cells in °C, as far as known. */
+    readonly celsius: number | undefined;
+    /** Whether a converter was given and is not needed. */
+    readonly idle: boolean;
+  },
+): string[] {
+  const { station, converter, acceptance, rateLimit, battery, to, run, celsius, idle } = given;
   const { power, current, maximumVoltage } = station;
   const found = [...(battery?.warnings ?? []), ...(acceptance?.warnings ?? [])];
   if (battery === undefined) {
@@ -83,7 +92,12 @@ export function sessionDoubts(given: LimitedCharge & { readonly to: number; read
       "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
-  if (battery !== undefined) found.push(...coldDoubts(battery.temperature.in("°C"), rateLimit));
+  if (celsius !== undefined) found.push(...coldDoubts(celsius, rateLimit));
+  if (idle) {
+    found.push(
+      "the converter is not used: the highest voltage of the station, where it has one, reaches that of the full pack",
+    );
+  }
   if (converter !== undefined && converter.efficiency === undefined) {
     found.push("the loss of the vehicle's converter is not known and not counted: give its efficiency");
   }

@@ -319,6 +319,15 @@ describe("a cool battery", () => {
     expect(at(-1)).toContain("give a rateLimit");
   });
 
+  it("is one that nobody modelled, too, when its temperature is told", () => {
+    const told = (celsius: number) =>
+      chargeSession({ ...plain, station, temperature: quantity(celsius, "°C") }).warnings.join("; ");
+    expect(told(0)).toContain("the cells are at 0 °C, and no rateLimit says what they take then");
+    expect(told(20)).toBe(chargeSession({ ...plain, station }).warnings.join("; "));
+    const both = { station, battery, from: 0.1, to: 0.8, temperature: q("0 °C") } as const;
+    expect(thrown(() => chargeSession(both)).code).toBe("INCONSISTENT");
+  });
+
   it("whose module may not be charged is refused, and told to be heated first", () => {
     const rateLimit = chargeRateBand({ temperature: q("-5 °C") }).rate[0];
     const error = thrown(() => at(-5, { rateLimit }));
@@ -369,6 +378,8 @@ describe("a converter in the vehicle", () => {
     const beside = chargeSession({ ...given, converter: { power: q("1 kW") } });
     expect(beside.time.in("s")).toBe(chargeSession(given).time.in("s"));
     expect(beside.limitedBy).not.toHaveProperty("converter");
+    expect(beside.warnings.join()).toContain("the converter is not used");
+    expect(chargeSession(given).warnings.join()).not.toContain("converter");
     expect(thrown(() => chargeSession({ ...given, converter: { efficiency: 0.9 } as never })).code).toBe(
       "MISSING_OPTION",
     );
