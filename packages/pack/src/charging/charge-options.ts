@@ -18,9 +18,9 @@ export function assertRateLimit(rateLimit: number): void {
   if (rateLimit > 0) return;
   throw new InputError(
     "NOT_VALID_HERE",
-    "a rateLimit of 0 allows no charge: where chargeRateBand says 0, below 0 °C and from 60 °C up, this module may not be charged, " +
-      "so the battery must be heated or cooled first; take the rateLimit of the temperature that it is brought to",
-    { rateLimit },
+    "a rateLimit of 0 allows no charge: the module of chargeRateBand may not be charged below 0 °C and from 60 °C up, and " +
+      "must be heated or cooled first; give the rateLimit of the temperature it is brought to",
+    {},
   );
 }
 

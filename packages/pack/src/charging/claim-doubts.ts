@@ -25,7 +25,7 @@ export function claimDoubts(claim: ClaimFigures): string[] {
   const found = [...rateDoubts(claim), ...powerDoubts(claim)];
   if (!comparable)
     found.push("the window is not 10 to 80 %, so it is not compared with the published curves, which are");
-  if (speed?.beyond === "above") {
+  if (speed?.beyond === "above" && claim.meanRate <= FASTEST_RATE) {
     const { p90 } = publishedAcceptance.from10To80.meanRate;
     found.push(
       `a mean C-rate of ${short(claim.meanRate)} is ${percent(speed.beyondBy ?? 0)} above the 90th percentile of the published curves, ` +

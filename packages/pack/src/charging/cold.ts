@@ -6,10 +6,9 @@ export const COOL = 15;
 /** @internal What is published about charging a cold battery. */
 export const publishedCold = {
   fleet:
-    "about 500 charges of one early type at 50 kW: at 25 °C half an hour took it to 80 %, at 0 °C the same time left its state of charge 36 % lower",
+    "one early type, about 500 charges at 50 kW: half an hour took it to 80 % at 25 °C, and left its state of charge 36 % lower at 0 °C",
   /** See `ironPhosphateChargeBands`. */
-  module:
-    "the manual of one iron-phosphate module: 0.1 C from 0 °C to 5 °C, at most 0.2 C below 10 °C, nothing in frost",
+  module: "one iron-phosphate module's manual: 0.1 C from 0 °C to 5 °C, at most 0.2 C below 10 °C, nothing in frost",
   source: {
     document:
       "release of a US national laboratory on a study in Energy Policy, 2018; manual of an iron-phosphate module",
@@ -33,7 +32,7 @@ export function coldDoubts(celsius: number, rateLimit: number): string[] {
   }
   if (limited) return [];
   return [
-    `${cells}, and no rateLimit says what they take then: the time is too short. Published are ${publishedCold.fleet}; ` +
-      `and ${publishedCold.module}. Give a rateLimit, or the temperature to which the battery is heated before`,
+    `${cells}, and no rateLimit says what they take then: the time is too short. Published: ${publishedCold.fleet}; ` +
+      `${publishedCold.module}. Give a rateLimit, or the temperature they are heated to before`,
   ];
 }

@@ -94,9 +94,7 @@ export function sessionDoubts(
   }
   if (celsius !== undefined) found.push(...coldDoubts(celsius, rateLimit));
   if (idle) {
-    found.push(
-      "the converter is not used: the highest voltage of the station, where it has one, reaches that of the full pack",
-    );
+    found.push("the converter is not used: the station reaches the voltage of the full pack");
   }
   if (converter !== undefined && converter.efficiency === undefined) {
     found.push("the loss of the vehicle's converter is not known and not counted: give its efficiency");

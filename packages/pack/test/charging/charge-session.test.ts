@@ -310,7 +310,7 @@ describe("a cool battery", () => {
   it("is doubted below 15 °C when only an acceptance curve limits it, with what is published and in which direction", () => {
     for (const celsius of [0, 5, 14.9]) {
       expect(at(celsius)).toContain("the time is too short");
-      expect(at(celsius)).toContain("left its state of charge 36 % lower");
+      expect(at(celsius)).toContain("left its state of charge 36 % lower at 0 °C");
       expect(at(celsius)).toContain("0.1 C from 0 °C to 5 °C");
     }
     expect(at(15)).not.toContain("rateLimit");
