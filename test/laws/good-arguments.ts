@@ -592,6 +592,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
         rateLimit: 2,
         auxiliaryPower: q("1 kW"),
         converter: { power: q("50 kW"), efficiency: 0.96 },
+        temperature: q("5 °C"),
       },
     },
   ],
