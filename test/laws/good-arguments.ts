@@ -599,7 +599,14 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "pack.chargeSession": () => [
     {
       ...{ station: { ...station }, usableEnergy: q("90 kWh"), packVoltage: q("350 V"), acceptance: { ...acceptance } },
-      ...{ from: 0.1, to: 0.8, rateLimit: 2, auxiliaryPower: q("1 kW") },
+      ...{
+        from: 0.1,
+        to: 0.8,
+        rateLimit: 2,
+        auxiliaryPower: q("1 kW"),
+        converter: { power: q("50 kW"), efficiency: 0.96 },
+        temperature: q("5 °C"),
+      },
     },
   ],
   "pack.fastChargeClaim": () => [

@@ -108,6 +108,7 @@ export {
   chargeSession,
 } from "./charging/charge-session.js";
 export { chargingEfficiencyPrior } from "./charging/charging-efficiency-prior.js";
+export type { VoltageConverter } from "./charging/converter.js";
 export { type FastChargeClaim, type FastChargeClaimOptions, fastChargeClaim } from "./charging/fast-charge-claim.js";
 export type { Standing } from "./charging/percentile.js";
 export { type PilotCurrentOptions, type PilotOffer, pilotCurrent } from "./charging/pilot-current.js";

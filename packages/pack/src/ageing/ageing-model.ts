@@ -28,8 +28,11 @@ export interface AgeingModel {
   readonly notes: readonly string[];
   /** Where the fit holds: temperatures in °C, C-rates in 1/h, years. Ranges are from memory of the publications. */
   readonly fitted: {
+    /** Lowest and highest temperature of the tests in °C. */
     readonly temperature: readonly [lowest: number, highest: number];
+    /** Lowest and highest C-rate in 1/h; absent where the model knows no rate. */
     readonly rate?: readonly [lowest: number, highest: number];
+    /** How long the tests took. */
     readonly years: number;
   };
   /** Where it is from. */

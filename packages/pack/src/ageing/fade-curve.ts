@@ -1,6 +1,7 @@
 import { describeGiven, InputError, nearest, readOptions, type Source } from "@tarewatt/units";
+import { isArray } from "../check/is-array.js";
 import { readPart } from "../check/read-part.js";
-import { readPoints, readRising, sameLength } from "../check/read-points.js";
+import { neverTurns, readPoints, readRising, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
 
@@ -62,14 +63,14 @@ export function fadeCurve(options: FadeCurveOptions): FadeCurve {
     throw new InputError("INCONSISTENT", `at must begin with 0, when the battery was new: got ${at[0]}`, {});
   const left = readPoints("left", options.left, { unit: "1", above: 0, atMost: 1 });
   sameLength("left", left, "at", at);
-  neverTurns("left", left, "rise", (before, after) => after > before);
+  neverTurns("left", left, "must not rise with age", (before, after) => after > before);
   const resistance =
     options.resistance === undefined
       ? undefined
       : readPoints("resistance", options.resistance, { unit: "1", atLeast: 1 });
   if (resistance !== undefined) {
     sameLength("resistance", resistance, "at", at);
-    neverTurns("resistance", resistance, "fall", (before, after) => after < before);
+    neverTurns("resistance", resistance, "must not fall with age", (before, after) => after < before);
   }
   const source = readSource(options.source);
   return Object.freeze({
@@ -90,24 +91,9 @@ function readAxis(against: unknown): FadeAxis {
   throw new InputError("WRONG_CHOICE", `against cannot be ${describeGiven(against)}: ${hint}`, { known: axes });
 }
 
-function neverTurns(
-  name: string,
-  points: readonly number[],
-  wrong: string,
-  turns: (before: number, after: number) => boolean,
-): void {
-  const at = points.findIndex((point, i) => i > 0 && turns(points[i - 1] as number, point));
-  if (at === -1) return;
-  throw new InputError("INCONSISTENT", `${name} must not ${wrong} with age: ${points[at]} follows ${points[at - 1]}`, {
-    name,
-    index: at,
-  });
-}
-
 /** @internal Curves, read again: they may be copies, or have been changed by hand. */
 export function readFadeCurves(given: unknown): readonly FadeCurve[] {
   if (given === undefined) return [];
-  if (Array.isArray(given))
-    return given.map((each, i) => fadeCurve(readPart(`curves[${i}]`, each) as unknown as FadeCurve));
+  if (isArray(given)) return given.map((each, i) => fadeCurve(readPart(`curves[${i}]`, each) as unknown as FadeCurve));
   throw new InputError("WRONG_CHOICE", `curves must be an array: got ${describeGiven(given)}`, { name: "curves" });
 }

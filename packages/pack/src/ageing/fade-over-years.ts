@@ -12,9 +12,11 @@ import {
   type Temperature,
 } from "@tarewatt/units";
 import { rangeAdded } from "../charging/relations.js";
+import type { AgeingModel } from "./ageing-model.js";
 import { equivalentCycles } from "./equivalent-cycles.js";
 import { type FadeCurve, readFadeCurves } from "./fade-curve.js";
 import { type AgeingModelName, readModels } from "./published-ageing-models.js";
+import { spreadOf } from "./spread.js";
 import { tracksOf } from "./tracks.js";
 
 /** Options of {@link fadeOverYears}. */
@@ -29,9 +31,9 @@ export interface FadeOverYearsOptions {
   readonly temperature: Quantity<Temperature>;
   /** Whole years to look ahead, 1 to 30. */
   readonly years: number;
-  /** Mean state of charge, 0 to 1; 0.6 when left out. */
+  /** Mean state of charge, 0 to 1; 0.6 when left out (common practice, no source). */
   readonly stateOfCharge?: number | Quantity<Ratio> | undefined;
-  /** Mean depth of a cycle, 0 to 1; 0.4 when left out. */
+  /** Mean depth of a cycle, 0 to 1; 0.4 when left out (common practice, no source). */
   readonly depth?: number | Quantity<Ratio> | undefined;
   /** Share of the energy that is charged fast, 0 to 1; none when left out. */
   readonly fastChargeShare?: number | Quantity<Ratio> | undefined;
@@ -57,6 +59,8 @@ export interface FadePoint {
   readonly range: Quantity<Length>;
   /** Resistance over that when new; absent where the model has none. */
   readonly resistance?: number;
+  /** Why the model does not hold in this year of this use; empty where it does, and for a curve of your own. */
+  readonly outside: readonly string[];
 }
 
 /** One model or curve, year by year. */
@@ -65,6 +69,8 @@ export interface FadeTrack {
   readonly name: string;
   /** The cell it was fitted to; absent for a curve of your own. */
   readonly cell?: string;
+  /** What it holds. What leaves time out shows too little fade, and is not in the spread; a curve over cycles is taken for such a one. */
+  readonly covers: AgeingModel["covers"];
   /** The years, from 1 on; a curve of your own ends where it ends. */
   readonly points: readonly FadePoint[];
   /** Where it is from. */
@@ -73,13 +79,33 @@ export interface FadeTrack {
   readonly warnings: readonly string[];
 }
 
-/** How far the models are apart in one year. */
+/** How far the complete models, those of time and cycling, are apart in one year. */
 export interface FadeSpread {
+  /** Years since the battery was new. */
   readonly year: number;
-  /** Least and most energy left over that when new, over all models and curves that reach so far. */
-  readonly left: { readonly least: number; readonly most: number };
+  /** Least and most energy left over that when new, over the complete models and curves that reach so far. */
+  readonly left: {
+    /** The least, 0 to 1. */
+    readonly least: number;
+    /** The most, 0 to 1. */
+    readonly most: number;
+  };
   /** Least and most range left. */
-  readonly range: { readonly least: Quantity<Length>; readonly most: Quantity<Length> };
+  readonly range: {
+    /** The least. */
+    readonly least: Quantity<Length>;
+    /** The most. */
+    readonly most: Quantity<Length>;
+  };
+  /** Names of the tracks that are least and most. */
+  readonly by: {
+    /** The one with the least left. */
+    readonly least: string;
+    /** The one with the most left. */
+    readonly most: string;
+  };
+  /** Whether one of the two is used outside what it was fitted to; its point says why. */
+  readonly outside: boolean;
 }
 
 /** What published models and own curves make of a use. No forecast. */
@@ -90,7 +116,7 @@ export interface FadeOverYears {
   readonly meanRate: number;
   /** Each model and each curve by itself. */
   readonly tracks: readonly FadeTrack[];
-  /** How far they are apart, year by year. */
+  /** How far the complete ones are apart, year by year; empty when none is shown. */
   readonly spread: readonly FadeSpread[];
   /** What holds for all of them. */
   readonly warnings: readonly string[];
@@ -117,9 +143,9 @@ const rules = {
  * Energy, resistance and range left year by year, by each published model and each curve of your own: to see how far they
  * differ.
  *
- * Models are not averaged, because they are of different cells; the spread shows the least and the most. None is a
- * forecast: all published ones were fitted to small cells of years ago, and each track says where it is used outside its
- * fit. Consumption is held constant.
+ * Models are not averaged, because they are of different cells; the spread shows the least and the most of those that hold
+ * both time and cycling, the others stand as tracks only. None is a forecast: all published ones were fitted to small cells
+ * of years ago, and each track, and each of its points, says where it is used outside its fit. Consumption is held constant.
  *
  * @param options - battery, use, years, and which models and curves to show
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `EMPTY`,
@@ -156,29 +182,21 @@ export function fadeOverYears(options: FadeOverYearsOptions): FadeOverYears {
     equivalentCyclesPerYear: perYear,
     meanRate: rate,
     tracks,
-    spread: Object.freeze(spreadOf(tracks, years)),
+    spread: spreadOf(tracks, years),
     warnings: Object.freeze([
       "no forecast: published models were fitted to small cells of years ago, and they disagree",
       ...(fastChargeShare > 0.5
         ? ["most of the energy is charged fast: what that does to large cells at their temperature no model here knows"]
         : []),
+      ...(temperature < 0
+        ? [
+            "the mean of the cells lies below 0 °C: charging then plates lithium, which no model here knows; less is left",
+          ]
+        : []),
+      ...(tracks.some(({ covers }) => covers === "time and cycling")
+        ? []
+        : ["no model or curve of time and cycling is shown: there is no spread"]),
     ]),
     working: () => [equivalentCycles.explain(forCycles), rangeAdded.explain(forRange)],
-  });
-}
-
-function spreadOf(tracks: readonly FadeTrack[], years: number): FadeSpread[] {
-  return Array.from({ length: years }, (_, i) => i + 1).flatMap((year) => {
-    const points = tracks.flatMap((track) => track.points.filter((point) => point.year === year));
-    if (points.length === 0) return [];
-    const sorted = [...points].sort((a, b) => a.left - b.left);
-    const [least, most] = [sorted[0] as FadePoint, sorted.at(-1) as FadePoint];
-    return [
-      Object.freeze({
-        year,
-        left: Object.freeze({ least: least.left, most: most.left }),
-        range: Object.freeze({ least: least.range, most: most.range }),
-      }),
-    ];
   });
 }

@@ -7,6 +7,7 @@ import {
   type Source,
   type Temperature,
 } from "@tarewatt/units";
+import { temperature } from "./relation-inputs.js";
 
 /** @internal */
 export const ironPhosphate2200Source: Source = /* @__PURE__ */ Object.freeze({
@@ -39,7 +40,7 @@ export const ironPhosphate2200CycleFade: Relation<IronPhosphate2200CycleFadeInpu
   name: "capacity lost by cycling, iron-phosphate cell of 2.2 Ah",
   inputs: {
     rate: { symbol: "C", unit: "1", meaning: "C-rate in 1/h", above: 0, atMost: 12 },
-    temperature: { symbol: "T", unit: "K", meaning: "temperature of the cell", atLeast: 233.15, atMost: 353.15 },
+    temperature,
     throughput: { symbol: "Q", unit: "Ah", meaning: "charge discharged by the cell", atLeast: 0 },
   },
   result: { symbol: "q_loss", unit: "1" },

@@ -8,6 +8,7 @@ import {
   type Temperature,
   type Time,
 } from "@tarewatt/units";
+import { depth, temperature } from "./relation-inputs.js";
 
 /** Inputs of {@link ironPhosphate26650CalendarFade} and {@link ironPhosphate26650CalendarResistance}. */
 export interface IronPhosphate26650CalendarInputs {
@@ -36,13 +37,6 @@ export const ironPhosphate26650Source: Source = /* @__PURE__ */ Object.freeze({
 });
 const validity =
   "one LFP cell 26650 of 3 Ah; tests of 29 months at 0 °C to 60 °C, cycling at 25 °C and 40 °C (from memory)";
-const temperature: RelationInput = {
-  symbol: "T",
-  unit: "K",
-  meaning: "temperature of the cell",
-  atLeast: 233.15,
-  atMost: 353.15,
-};
 const stateOfCharge: RelationInput = {
   symbol: "s",
   unit: "1",
@@ -117,7 +111,7 @@ export const ironPhosphate26650CycleFade: Relation<IronPhosphate26650CycleFadeIn
     name: "capacity lost by cycling, iron-phosphate cell of 3 Ah",
     inputs: {
       rate: { symbol: "C", unit: "1", meaning: "C-rate in 1/h", atLeast: 0 },
-      depth: { symbol: "D", unit: "1", meaning: "depth of a cycle", atLeast: 0, atMost: 1 },
+      depth,
       equivalentCycles: { symbol: "N", unit: "1", meaning: "full equivalent cycles", atLeast: 0 },
     },
     result: { symbol: "q_cyc", unit: "1" },

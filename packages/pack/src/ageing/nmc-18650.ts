@@ -10,6 +10,7 @@ import {
   type Time,
   type Voltage,
 } from "@tarewatt/units";
+import { depth, temperature } from "./relation-inputs.js";
 
 /** Inputs of {@link nmc18650CalendarFade} and {@link nmc18650CalendarResistance}. */
 export interface Nmc18650CalendarInputs {
@@ -36,13 +37,6 @@ export const nmc18650Source: Source = /* @__PURE__ */ Object.freeze({
   document: "J. Power Sources 257 (2014) 325, as open texts carry it",
   status: "quoted",
 });
-const temperature: RelationInput = {
-  symbol: "T",
-  unit: "K",
-  meaning: "temperature of the cell",
-  atLeast: 233.15,
-  atMost: 353.15,
-};
 const time: RelationInput = { symbol: "t", unit: "d", meaning: "time since new", atLeast: 0 };
 const restVoltage: RelationInput = {
   symbol: "V",
@@ -58,7 +52,6 @@ const meanVoltage: RelationInput = {
   atLeast: 3,
   atMost: 4.3,
 };
-const depth: RelationInput = { symbol: "D", unit: "1", meaning: "depth of a cycle", atLeast: 0, atMost: 1 };
 const throughput: RelationInput = { symbol: "Q", unit: "Ah", meaning: "charge through the cell", atLeast: 0 };
 const calendar = { restVoltage, temperature, time };
 const cycling = { meanVoltage, depth, throughput };

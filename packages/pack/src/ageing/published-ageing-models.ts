@@ -1,6 +1,7 @@
 import { describeGiven, InputError, nearest } from "@tarewatt/units";
 import { frozen } from "../check/frozen.js";
 import { interpolate } from "../check/interpolate.js";
+import { isArray } from "../check/is-array.js";
 import { openCircuitCurves } from "../chemistry/open-circuit-curves.js";
 import type { AgeingModel, AgeingUse } from "./ageing-model.js";
 import { ironPhosphate2200CycleFade, ironPhosphate2200Source } from "./iron-phosphate-2200.js";
@@ -114,7 +115,7 @@ export type AgeingModelName = keyof typeof publishedAgeingModels;
 /** @internal The models of these names; all when none are given. */
 export function readModels(names: unknown): readonly AgeingModel[] {
   if (names === undefined) return Object.values(publishedAgeingModels);
-  if (!Array.isArray(names)) {
+  if (!isArray(names)) {
     throw new InputError("WRONG_CHOICE", `models must be an array of names: got ${describeGiven(names)}`, {
       name: "models",
     });

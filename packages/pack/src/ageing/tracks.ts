@@ -30,19 +30,31 @@ export function tracksOf(options: TracksOptions): readonly FadeTrack[] {
 }
 
 function modelTrack(model: AgeingModel, { use, perYear, years, usableEnergy, newRange }: TracksOptions): FadeTrack {
+  const always = outsideOf(model, use);
   const points = Array.from({ length: years }, (_, i) => {
-    const now = { ...use, years: i + 1, equivalentCycles: perYear * (i + 1) };
+    const year = i + 1;
+    const now = { ...use, years: year, equivalentCycles: perYear * year };
     const growth = model.resistanceGrowth?.(now);
-    const left = Math.max(0, 1 - model.fade(now));
-    return pointOf(i + 1, left, growth === undefined ? undefined : 1 + growth, usableEnergy, newRange);
+    const left = 1 - model.fade(now);
+    const outside = [...always, ...outsideInYear(model, year, left)];
+    const resistance = growth === undefined ? undefined : 1 + growth;
+    return pointOf({ year, left: Math.max(0, left), resistance, outside }, usableEnergy, newRange);
   });
-  const { name, cell, source } = model;
+  const { name, cell, source, covers, notes, fitted } = model;
+  const worn = points.find(({ left }) => left < 1 - KNEE);
   return Object.freeze({
     name,
     cell,
+    covers,
     points: Object.freeze(points),
     source,
-    warnings: Object.freeze([...model.notes, ...outside(model, use, years, points)]),
+    warnings: Object.freeze([
+      ...notes,
+      ...(covers === "cycling alone" ? [NO_TIME] : []),
+      ...always,
+      ...(years > fitted.years ? [tooLong(fitted.years, "later years are extrapolated")] : []),
+      ...(worn === undefined ? [] : [`from year ${worn.year} on ${wornOut()}`]),
+    ]),
   });
 }
 
@@ -51,22 +63,30 @@ function curveTrack(curve: FadeCurve, { perYear, years, usableEnergy, newRange }
   const points = Array.from({ length: years }, (_, i) => i + 1).flatMap((year) => {
     const at = curve.against === "years" ? year : year * perYear;
     if (at > last) return [];
+    const left = interpolate(curve.at, curve.left, at);
     const resistance = curve.resistance && interpolate(curve.at, curve.resistance, at);
-    return [pointOf(year, interpolate(curve.at, curve.left, at), resistance, usableEnergy, newRange)];
+    return [pointOf({ year, left, resistance, outside: [] }, usableEnergy, newRange)];
   });
   const { name, source, against } = curve;
   return Object.freeze({
     name,
+    covers: against === "years" ? "time and cycling" : "cycling alone",
     points: Object.freeze(points),
     ...(source && { source }),
-    warnings: Object.freeze(points.length < years ? [`the curve ends at ${last} ${against}: it is not continued`] : []),
+    warnings: Object.freeze([
+      ...(against === "years" ? [] : [NO_TIME]),
+      ...(points.length < years ? [`the curve ends at ${last} ${against}: it is not continued`] : []),
+    ]),
   });
 }
 
 function pointOf(
-  year: number,
-  left: number,
-  resistance: number | undefined,
+  {
+    year,
+    left,
+    resistance,
+    outside,
+  }: Pick<FadePoint, "year" | "left" | "outside"> & { readonly resistance: number | undefined },
   usableEnergy: number,
   newRange: number,
 ): FadePoint {
@@ -76,33 +96,40 @@ function pointOf(
     usableEnergy: quantity(usableEnergy * left, "kWh"),
     range: quantity(newRange * left, "km"),
     ...(resistance !== undefined && { resistance }),
+    outside: Object.freeze(outside),
   });
 }
 
-function outside(
-  { covers, fitted }: AgeingModel,
-  { temperature, rate }: TracksOptions["use"],
-  years: number,
-  points: readonly FadePoint[],
-): string[] {
+const NO_TIME = "what time does is not in it: it shows too little, and the spread leaves it out";
+const wornOut = (): string => `more than ${KNEE * 100} % is lost, beyond what such fits hold for`;
+
+function tooLong(years: number, so: string): string {
+  return `its tests took about ${years} years (from memory): ${so}`;
+}
+
+/** Where a use lies outside the tests of a model in every year. */
+function outsideOf({ fitted }: AgeingModel, { temperature, rate }: TracksOptions["use"]): string[] {
   const [coldest, warmest] = fitted.temperature;
   const found: string[] = [];
-  if (covers === "cycling alone") found.push("what time does is not in it: it shows too little");
   if (temperature < coldest || temperature > warmest) {
     found.push(
       `${Number(temperature.toPrecision(3))} °C lies outside its tests at ${coldest} °C to ${warmest} °C (from memory)`,
     );
   }
+  if (temperature < 0) found.push("below 0 °C charging plates lithium, which is not in it: less is left than it shows");
   if (fitted.rate !== undefined && (rate < fitted.rate[0] || rate > fitted.rate[1])) {
     found.push(
       `a C-rate of ${Number(rate.toPrecision(2))} lies outside its tests at ${fitted.rate[0]} to ${fitted.rate[1]} (from memory)`,
     );
   }
-  if (years > fitted.years)
-    found.push(`its tests took about ${fitted.years} years (from memory): later years are extrapolated`);
-  const worn = points.find(({ left }) => left < 1 - KNEE);
-  if (worn !== undefined) {
-    found.push(`from year ${worn.year} on more than ${KNEE * 100} % is lost, beyond what such fits hold for`);
-  }
   return found;
+}
+
+/** Where a year lies beyond the tests of a model, and where so much is lost that the fit does not hold. */
+function outsideInYear({ fitted }: AgeingModel, year: number, left: number): string[] {
+  return [
+    ...(year > fitted.years ? [tooLong(fitted.years, "this year is extrapolated")] : []),
+    ...(left < 1 - KNEE ? [wornOut()] : []),
+    ...(left <= 0 ? ["the fit leaves nothing at all: 0 stands for no figure, the battery was worn out before"] : []),
+  ];
 }

@@ -8,11 +8,12 @@ import {
   readOptions,
   type Source,
 } from "@tarewatt/units";
+import { isArray } from "../check/is-array.js";
 import { readPart } from "../check/read-part.js";
-import { readPoints, sameLength } from "../check/read-points.js";
+import { readPoints, readStates, sameLength } from "../check/read-points.js";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
-import { readStates } from "../electrical/read-curves.js";
+import { FASTEST_RATE } from "./fastest-rate.js";
 
 /** The most that a battery takes against its state of charge. */
 export interface AcceptanceCurve {
@@ -47,8 +48,6 @@ export interface AcceptanceCurveOptions {
 const RATE = { unit: "1", atLeast: 0, atMost: 100 } as const satisfies NumberRule;
 /** By how much a curve may rise above the least after its peak before it is doubted: readings scatter. */
 const SCATTER = 1.1;
-/** Above this no pack on sale takes its charge (common practice, no source). */
-const FASTEST = 6;
 
 /**
  * A charging curve of your own: how much a battery takes at each state of charge.
@@ -119,7 +118,7 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
     }
     least = Math.min(least, rate);
   }
-  if (peak > FASTEST) {
+  if (peak > FASTEST_RATE) {
     found.push(
       `a C-rate of ${Number(peak.toPrecision(3))} is above what packs on sale take (common practice): check power and energy`,
     );
@@ -133,6 +132,6 @@ function doubts(states: readonly number[], rates: readonly number[]): string[] {
 export function readAcceptance(given: AcceptanceCurve): AcceptanceCurve {
   const { stateOfCharge, rate, name, source, warnings } = readPart("acceptance", given) as Partial<AcceptanceCurve>;
   const curve = acceptanceCurve({ stateOfCharge, rate, name, source } as AcceptanceCurveOptions);
-  const before = Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
+  const before = isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
   return Object.freeze({ ...curve, warnings: Object.freeze([...new Set([...before, ...curve.warnings])]) });
 }

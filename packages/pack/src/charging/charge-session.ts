@@ -8,6 +8,7 @@ import {
   type Ratio,
   readOptions,
   type Step,
+  type Temperature,
   type Time,
   type Voltage,
 } from "@tarewatt/units";
@@ -19,7 +20,9 @@ import { safetyGuidance } from "../safety/guidance.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type AcceptanceCurve, readAcceptance } from "./acceptance.js";
 import { type ChargeLimit, limits } from "./charge-limit.js";
+import { assertRateLimit, assertWindow, cellTemperature, STATE } from "./charge-options.js";
 import { type ChargeRun, chargeRun } from "./charge-run.js";
+import { readConverter, type VoltageConverter } from "./converter.js";
 import { readStation } from "./read-station.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
 import { sessionDoubts, voltagesThatFit } from "./session-doubts.js";
@@ -42,10 +45,17 @@ export interface ChargeSessionOptions {
   readonly usableEnergy?: Quantity<Energy> | undefined;
   /** Voltage of the pack, when no battery is given: it stands for all states of charge. Greater than zero. */
   readonly packVoltage?: Quantity<Voltage> | undefined;
+  /** Temperature of the cells, when no battery is given: cool ones are doubted. It changes no figure. */
+  readonly temperature?: Quantity<Temperature> | undefined;
   /** The most that the battery takes at each state of charge. */
   readonly acceptance?: AcceptanceCurve | undefined;
-  /** Greatest C-rate by power at any state of charge, in 1/h: of a cold battery, for example. Greater than zero. */
+  /**
+   * Greatest C-rate by power at any state of charge, in 1/h: of a cold battery, for example. Greater than zero: where a
+   * {@link chargeRateBand} says 0, the battery must be heated or cooled first.
+   */
   readonly rateLimit?: number | Quantity<Ratio> | undefined;
+  /** What lifts the station's voltage in the vehicle; used when the station does not reach the voltage of the full pack. */
+  readonly converter?: VoltageConverter | undefined;
   /** Power that heating, cooling and electronics draw while it charges. Not negative. */
   readonly auxiliaryPower?: Quantity<Power> | undefined;
 }
@@ -60,6 +70,8 @@ export interface ChargeEnergy {
   readonly batteryLoss: Quantity<Energy>;
   /** What heating, cooling and electronics drew. */
   readonly auxiliary: Quantity<Energy>;
+  /** What the vehicle's converter lost; absent when it is not used, or its efficiency not known. */
+  readonly converterLoss?: Quantity<Energy>;
   /** What the wall gave; absent when the station's efficiency is not known. */
   readonly atWall?: Quantity<Energy>;
 }
@@ -92,14 +104,14 @@ export interface ChargeSession {
   working(): Step[];
 }
 
-const STATE = { unit: "1", atLeast: 0, atMost: 1 } as const satisfies NumberRule;
 const rules = {
   from: STATE,
   to: STATE,
   usableEnergy: { unit: "J", above: 0, atMost: 1e15, optional: true },
   packVoltage: { unit: "V", above: 0, atMost: 1e5, optional: true },
-  rateLimit: { unit: "1", above: 0, atMost: 1000, optional: true },
+  rateLimit: { unit: "1", atLeast: 0, atMost: 1000, optional: true },
   auxiliaryPower: { unit: "W", atLeast: 0, optional: true },
+  temperature: { unit: "°C", atLeast: -60, atMost: 90, optional: true },
 } as const satisfies Readonly<Record<string, NumberRule>>;
 
 /**
@@ -107,14 +119,15 @@ const rules = {
  * charge.
  *
  * At each state of charge the power is the least of: the station's power and current, what its voltage leaves, the
- * acceptance curve, the C-rate limit, and the battery's own limits of voltage and current. It is stepped in a thousand
- * equal parts of the charge. It ends early when the battery takes less than C/50 (common practice, no source). Pauses,
- * balancing of cells, and a battery that heats up or cools down on the way are not modelled.
+ * acceptance curve, the C-rate limit, the battery's own limits of voltage and current, and a converter in the vehicle where
+ * the station's voltage is too low for the pack. It is stepped in a thousand equal parts of the charge. It ends early when
+ * the battery takes less than C/50 (common practice, no source). Pauses, balancing of cells, and a battery that heats up or
+ * cools down on the way are not modelled; cells below 15 °C without a rate limit are doubted.
  *
  * @param options - station, states of charge, and what is known about the battery
  * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above
- *   `from`, or for both battery and usable energy or neither; `NOT_VALID_HERE` when no power is left for the battery; and what
- *   `readOptions` throws
+ *   `from`, or for both battery and usable energy or neither; `NOT_VALID_HERE` when no power is left for the battery, or the
+ *   C-rate limit is 0; and what `readOptions` throws
  * @example
  * const station = { power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V"), efficiency: 0.93 };
  * const pack = { usableEnergy: q("90 kWh"), packVoltage: q("350 V"), acceptance: publishedAcceptance.median };
@@ -124,26 +137,26 @@ const rules = {
  * session.cautions[0]?.code; // "HIGH_VOLTAGE"
  */
 export function chargeSession(options: ChargeSessionOptions): ChargeSession {
-  const read = readOptions("chargeSession", options, rules, ["station", "battery?", "acceptance?"]);
+  const read = readOptions("chargeSession", options, rules, ["station", "battery?", "acceptance?", "converter?"]);
   const { from, to, rateLimit = Number.POSITIVE_INFINITY, auxiliaryPower = 0, packVoltage } = read;
-  if (to <= from) {
-    throw new InputError("INCONSISTENT", `a charge must end above its beginning: got from ${from} to ${to}`, {
-      from,
-      to,
-    });
-  }
+  assertWindow(from, to);
+  assertRateLimit(rateLimit);
   const station = readStation(options.station);
   const battery = options.battery === undefined ? undefined : readBattery(options.battery);
   const acceptance = options.acceptance === undefined ? undefined : readAcceptance(options.acceptance);
   const usableEnergy = readEnergy(battery, read.usableEnergy);
-  voltagesThatFit({ station, battery, packVoltage, from });
+  const celsius = cellTemperature(battery, read.temperature);
+  const ofVehicle = options.converter === undefined ? undefined : readConverter(options.converter);
+  const converter = voltagesThatFit({ station, battery, packVoltage, from, converter: ofVehicle });
 
-  const charge = { station, auxiliaryPower, usableEnergy, acceptance, rateLimit, battery, packVoltage };
+  const charge = { station, converter, auxiliaryPower, usableEnergy, acceptance, rateLimit, battery, packVoltage };
   const run = chargeRun(charge, from, to);
   const time = quantity(run.seconds, "s").to("min");
   const atBattery = quantity(run.atBattery, "J").to("kWh");
   const auxiliary = quantity(auxiliaryPower * run.seconds, "J").to("kWh");
   const { efficiency } = station;
+  const behindPlug = atBattery.plus(auxiliary);
+  const atPlug = behindPlug.per(converter?.efficiency ?? 1);
   const forPower = { energy: atBattery, time };
   const meanPower = run.seconds > 0 ? meanChargingPower(forPower) : quantity(0, "kW");
   const forRate = { power: meanPower, usableEnergy: quantity(usableEnergy, "J").to("kWh") };
@@ -156,14 +169,17 @@ export function chargeSession(options: ChargeSessionOptions): ChargeSession {
       atBattery,
       batteryLoss: quantity(run.lost, "J").to("kWh"),
       auxiliary,
-      ...(efficiency !== undefined && { atWall: atBattery.plus(auxiliary).per(efficiency) }),
+      ...(converter?.efficiency !== undefined && { converterLoss: atPlug.minus(behindPlug) }),
+      ...(efficiency !== undefined && { atWall: atPlug.per(efficiency) }),
     }),
     meanPower,
     peakPower: quantity(run.peak / 1000, "kW"),
     meanRate: chargeRate(forRate).in("1/h"),
     limitedBy: limitedBy(run),
     curve: run.curve,
-    warnings: Object.freeze(sessionDoubts({ ...charge, to, run })),
+    warnings: Object.freeze(
+      sessionDoubts({ ...charge, to, run, celsius, idle: ofVehicle !== undefined && converter === undefined }),
+    ),
     cautions: cautionsOf(battery, options.packVoltage),
     working: () => (run.seconds > 0 ? [meanChargingPower.explain(forPower), chargeRate.explain(forRate)] : []),
   } as const);

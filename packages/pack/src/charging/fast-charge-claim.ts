@@ -11,6 +11,8 @@ import {
   type Temperature,
   type Time,
 } from "@tarewatt/units";
+import { assertWindow, STATE } from "./charge-options.js";
+import { claimDoubts } from "./claim-doubts.js";
 import { percentileAmong, type Standing } from "./percentile.js";
 import { publishedAcceptance } from "./published-acceptance.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
@@ -55,7 +57,6 @@ export interface FastChargeClaim {
   working(): Step[];
 }
 
-const STATE = { unit: "1", atLeast: 0, atMost: 1 } as const satisfies NumberRule;
 const rules = {
   from: STATE,
   to: STATE,
@@ -73,7 +74,8 @@ const NEAR = 0.025;
  * among 74 published curves of cars of 2011 to 2021.
  *
  * A claim about an unnamed part of the charge, or at an unnamed temperature, is read as it stands. The standing is compared
- * for windows within 2.5 % of charge of 10 to 80 % only: over others the mean is of another part of the curve.
+ * for windows within 2.5 % of charge of 10 to 80 % only: over others the mean is of another part of the curve. Powers above
+ * what public charging connectors allow, and rates above what packs on sale take, are named in the warnings.
  *
  * @param options - window, time, and what else is known
  * @returns the figures, with warnings for what contradicts
@@ -88,12 +90,7 @@ const NEAR = 0.025;
  */
 export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClaim {
   const { from, to, time, usableEnergy, peakPower, temperature } = readOptions("fastChargeClaim", options, rules);
-  if (to <= from) {
-    throw new InputError("INCONSISTENT", `a charge must end above its beginning: got from ${from} to ${to}`, {
-      from,
-      to,
-    });
-  }
+  assertWindow(from, to);
   const meanRate = (to - from) / time;
   const energy = usableEnergy === undefined ? undefined : quantity(usableEnergy * (to - from), "kWh");
   const forPower = energy && { energy, time: options.time };
@@ -125,7 +122,18 @@ export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClai
     ...(peakRate !== undefined && { peakRate }),
     ...(speed && { speed }),
     ...(flatness && { flatness }),
-    warnings: Object.freeze(doubts({ comparable, speed, flatness, temperature })),
+    warnings: Object.freeze(
+      claimDoubts({
+        meanRate,
+        peakRate,
+        meanPower,
+        peakPower: options.peakPower,
+        comparable,
+        speed,
+        flatness,
+        temperature,
+      }),
+    ),
     traps: publishedAcceptance.traps,
     working: () => [
       ...(forPower ? [meanChargingPower.explain(forPower)] : []),
@@ -135,40 +143,4 @@ export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClai
       ...(forPeak ? [chargeRate.explain(forPeak)] : []),
     ],
   });
-}
-
-function doubts(about: {
-  readonly comparable: boolean;
-  readonly speed: Standing | undefined;
-  readonly flatness: Standing | undefined;
-  readonly temperature: number | undefined;
-}): string[] {
-  const { comparable, speed, flatness, temperature } = about;
-  const found: string[] = [];
-  if (!comparable)
-    found.push("the window is not 10 to 80 %, so it is not compared with the published curves, which are");
-  if (speed?.beyond === "above") {
-    found.push(
-      "faster than nine of ten published curves: cars after 2021 may be, but ask for the station and the temperature it takes",
-    );
-  }
-  if (flatness?.beyond === "above") {
-    found.push(
-      "mean power is nearer to the peak than in nine of ten published curves: is the peak understated, or the version another?",
-    );
-  }
-  if (flatness?.beyond === "below") {
-    found.push("mean power is far below the peak: the peak lasts for moments, or the time is that of a weaker station");
-  }
-  if (temperature === undefined) {
-    found.push(
-      "no temperature is named, and cold batteries take less: over 500 charges of one early type at 50 kW, its charge at 0 °C was " +
-        "36 % lower after the time that sufficed at 25 °C",
-    );
-  } else if (temperature < 15) {
-    found.push(
-      `at ${Number(temperature.toPrecision(3))} °C batteries take less unless they are heated before: ask whether this one was`,
-    );
-  }
-  return found;
 }

@@ -7,6 +7,8 @@ export interface Standing {
   readonly percentile: number;
   /** Whether it lies beyond the 10th or the 90th percentile, where the percentile is only a bound. */
   readonly beyond?: "below" | "above";
+  /** By how much, as a share of that percentile: 0.2 above is a fifth more. Absent within them. */
+  readonly beyondBy?: number;
   /** The same in words. */
   readonly inWords: string;
 }
@@ -16,10 +18,14 @@ export function percentileAmong(value: number, quantiles: Quantiles, more: strin
   const { p10, p25, median, p75, p90 } = quantiles;
   const percentile = interpolate([p10, p25, median, p75, p90], [0.1, 0.25, 0.5, 0.75, 0.9], value);
   const among = `of ${publishedAcceptance.curves} published curves`;
-  if (value > p90)
-    return Object.freeze({ percentile, beyond: "above", inWords: `${more} than at least 90 % ${among}` });
-  if (value < p10)
-    return Object.freeze({ percentile, beyond: "below", inWords: `${less} than at least 90 % ${among}` });
+  if (value > p90) {
+    const beyondBy = value / p90 - 1;
+    return Object.freeze({ percentile, beyond: "above", beyondBy, inWords: `${more} than at least 90 % ${among}` });
+  }
+  if (value < p10) {
+    const beyondBy = 1 - value / p10;
+    return Object.freeze({ percentile, beyond: "below", beyondBy, inWords: `${less} than at least 90 % ${among}` });
+  }
   const percent = Math.round(percentile * 100);
   const inWords = percent >= 50 ? `${more} than ${percent} % ${among}` : `${less} than ${100 - percent} % ${among}`;
   return Object.freeze({ percentile, inWords });

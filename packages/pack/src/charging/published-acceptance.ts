@@ -4,10 +4,15 @@ import type { AcceptanceCurve } from "./acceptance.js";
 
 /** Quantiles of a figure over the published curves. */
 export interface Quantiles {
+  /** A tenth of the curves lie below. */
   readonly p10: number;
+  /** A quarter lie below. */
   readonly p25: number;
+  /** Half lie below. */
   readonly median: number;
+  /** Three quarters lie below. */
   readonly p75: number;
+  /** Nine tenths lie below. */
   readonly p90: number;
 }
 
@@ -22,12 +27,21 @@ export interface PublishedAcceptance {
   /** Ninetieth percentile. */
   readonly p90: AcceptanceCurve;
   /** Median share of the curve's own peak power at each state of charge: for a vehicle of which only the peak is known. */
-  readonly shareOfPeak: { readonly stateOfCharge: readonly number[]; readonly share: readonly number[] };
-  /** From 10 to 80 %: time in minutes; mean and peak C-rate in 1/h; mean over peak power. */
+  readonly shareOfPeak: {
+    /** States of charge, 0 to 1, rising. */
+    readonly stateOfCharge: readonly number[];
+    /** Power over peak power at each, 0 to 1. */
+    readonly share: readonly number[];
+  };
+  /** The charge from 10 to 80 %. */
   readonly from10To80: {
+    /** Time in minutes. */
     readonly minutes: Quantiles;
+    /** Mean C-rate by power in 1/h. */
     readonly meanRate: Quantiles;
+    /** Peak C-rate by power in 1/h. */
     readonly peakRate: Quantiles;
+    /** Mean over peak power, 0 to 1. */
     readonly meanOverPeak: Quantiles;
   };
   /** Where the curves are from. */

@@ -2,16 +2,22 @@ import { InputError, quantity } from "@tarewatt/units";
 import type { PackBattery } from "../electrical/battery.js";
 import type { LimitedCharge } from "./charge-limit.js";
 import type { ChargeRun } from "./charge-run.js";
+import { coldDoubts } from "./cold.js";
+import type { ConverterRead } from "./converter.js";
 import type { StationRead } from "./read-station.js";
 
-/** @internal Refuses a station and a pack whose voltages cannot meet, and a limit that needs a voltage that is not known. */
+/**
+ * @internal Refuses a station and a pack whose voltages cannot meet, and a limit that needs a voltage that is not known. Returns
+ * the vehicle's converter when it is needed: when the station does not reach the voltage of the full pack.
+ */
 export function voltagesThatFit(given: {
   readonly station: StationRead;
   readonly battery: PackBattery | undefined;
   readonly packVoltage: number | undefined;
   readonly from: number;
-}): void {
-  const { station, battery, packVoltage, from } = given;
+  readonly converter: ConverterRead | undefined;
+}): ConverterRead | undefined {
+  const { station, battery, packVoltage, from, converter } = given;
   if (battery !== undefined && packVoltage !== undefined) {
     throw new InputError(
       "INCONSISTENT",
@@ -23,12 +29,15 @@ export function voltagesThatFit(given: {
   const { name, current, maximumVoltage, minimumVoltage } = station;
   if (volts === undefined) {
     if (current === Number.POSITIVE_INFINITY && maximumVoltage === Number.POSITIVE_INFINITY && minimumVoltage === 0)
-      return;
+      return undefined;
     throw new InputError(
       "MISSING_OPTION",
       "chargeSession needs the option 'packVoltage', or a battery, to judge the station's current and voltage",
       { option: "packVoltage" },
     );
+  }
+  if (converter !== undefined && maximumVoltage < (battery?.maximumVoltage.in("V") ?? volts * (1 + 1e-12))) {
+    return converter;
   }
   const shown = quantity(volts, "V").format();
   if (volts >= maximumVoltage) {
@@ -36,7 +45,7 @@ export function voltagesThatFit(given: {
     throw new InputError(
       "INCONSISTENT",
       `a pack of ${shown} cannot be charged at ${highest}, the highest voltage of ${name}: ` +
-        "take another station, or give the current and voltage behind the converter that the vehicle carries",
+        "take another station, or, when the vehicle carries a converter that lifts the voltage, give converter: { power }",
       { volts, maximumVoltage },
     );
   }
@@ -51,14 +60,24 @@ export function voltagesThatFit(given: {
       },
     );
   }
+  return undefined;
 }
 
 /** Power in W, in kW with three digits. */
 const inKilowatts = (watts: number): string => quantity(watts / 1000, "kW").format();
 
 /** @internal What a reader of a charge should doubt. */
-export function sessionDoubts(given: LimitedCharge & { readonly to: number; readonly run: ChargeRun }): string[] {
-  const { station, acceptance, rateLimit, battery, to, run } = given;
+export function sessionDoubts(
+  given: LimitedCharge & {
+    readonly to: number;
+    readonly run: ChargeRun;
+    /** Temperature of the cells in °C, as far as known. */
+    readonly celsius: number | undefined;
+    /** Whether a converter was given and is not needed. */
+    readonly idle: boolean;
+  },
+): string[] {
+  const { station, converter, acceptance, rateLimit, battery, to, run, celsius, idle } = given;
   const { power, current, maximumVoltage } = station;
   const found = [...(battery?.warnings ?? []), ...(acceptance?.warnings ?? [])];
   if (battery === undefined) {
@@ -73,12 +92,12 @@ export function sessionDoubts(given: LimitedCharge & { readonly to: number; read
       "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
-  const celsius = battery?.temperature.in("°C") ?? 25;
-  if (celsius < 0 && rateLimit === Number.POSITIVE_INFINITY) {
-    found.push(
-      `the cells are at ${Number(celsius.toPrecision(3))} °C: in frost packs refuse to charge, charge slowly or are heated before, ` +
-        "because lithium plates; give a rateLimit",
-    );
+  if (celsius !== undefined) found.push(...coldDoubts(celsius, rateLimit));
+  if (idle) {
+    found.push("the converter is not used: the station reaches the voltage of the full pack");
+  }
+  if (converter !== undefined && converter.efficiency === undefined) {
+    found.push("the loss of the vehicle's converter is not known and not counted: give its efficiency");
   }
   const both = current * maximumVoltage;
   if (power > both * (1 + 1e-9) && power !== Number.POSITIVE_INFINITY) {
@@ -89,7 +108,7 @@ export function sessionDoubts(given: LimitedCharge & { readonly to: number; read
   if (run.reached < to) {
     const shown = Number((run.reached * 100).toPrecision(3));
     const by =
-      battery !== undefined && maximumVoltage < battery.maximumVoltage.in("V")
+      battery !== undefined && converter === undefined && maximumVoltage < battery.maximumVoltage.in("V")
         ? "the station's highest voltage or the battery"
         : "the battery";
     found.push(`the charge ends at ${shown} %: beyond it ${by} leaves less than C/50`);

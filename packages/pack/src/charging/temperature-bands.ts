@@ -57,7 +57,8 @@ export interface ChargeRateBandOptions {
  * The band of {@link ironPhosphateChargeBands} that a temperature lies in.
  *
  * @param options - temperature of the cells, from −273.15 °C to below 1000 °C
- * @returns the band, with the C-rates allowed in 1/h; its lower figure is the careful `rateLimit` of a {@link chargeSession}
+ * @returns the band, with the C-rates allowed in 1/h; its lower figure is the careful `rateLimit` of a {@link chargeSession},
+ *   which refuses the 0 of frost and heat: there the battery must be heated or cooled first
  * @throws InputError `OUT_OF_RANGE`, `WRONG_DIMENSION`, `NOT_A_QUANTITY`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * chargeRateBand({ temperature: q("-5 °C") }).rate; // [0, 0]

@@ -1,11 +1,13 @@
 import { describeGiven, InputError, type NumberRule, readNumber } from "@tarewatt/units";
+import { isArray } from "./is-array.js";
 
 /** Most points of a curve that is read: more are a recording, not a curve. */
 const MOST_POINTS = 10_000;
 
-/** @internal A list of numbers, or of quantities, in the unit of the rule. The copy is frozen. */
-export function readPoints(name: string, given: unknown, rule: NumberRule): readonly number[] {
-  if (!Array.isArray(given)) {
+/** @internal A list of numbers (also of a typed array), or of quantities, in the unit of the rule. The copy is frozen. */
+export function readPoints(name: string, list: unknown, rule: NumberRule): readonly number[] {
+  const given = ArrayBuffer.isView(list) && !(list instanceof DataView) ? Array.from(list as Float64Array) : list;
+  if (!isArray(given)) {
     throw new InputError("WRONG_CHOICE", `${name} must be an array: got ${describeGiven(given)}`, { name });
   }
   if (given.length < 2) {
@@ -20,16 +22,32 @@ export function readPoints(name: string, given: unknown, rule: NumberRule): read
 /** @internal Points that rise strictly. */
 export function readRising(name: string, given: unknown, rule: NumberRule): readonly number[] {
   const points = readPoints(name, given, rule);
-  const at = points.findIndex((point, index) => index > 0 && point <= (points[index - 1] ?? point));
-  if (at === -1) return points;
-  throw new InputError(
-    "INCONSISTENT",
-    `${name} must rise from point to point: ${points[at]} follows ${points[at - 1]}`,
-    {
-      name,
-      index: at,
-    },
-  );
+  neverTurns(name, points, "must rise from point to point", (before, after) => after <= before);
+  return points;
+}
+
+/** @internal Refuses points that turn: `must` is what they have to do, in words. */
+export function neverTurns(
+  name: string,
+  points: readonly number[],
+  must: string,
+  turns: (before: number, after: number) => boolean,
+): void {
+  const index = points.findIndex((point, i) => i > 0 && turns(points[i - 1] as number, point));
+  if (index === -1) return;
+  throw new InputError("INCONSISTENT", `${name} ${must}: ${points[index]} follows ${points[index - 1]}`, {
+    name,
+    index,
+  });
+}
+
+/** @internal States of charge of a curve that must reach from 0 to 1. */
+export function readStates(name: string, given: unknown): readonly number[] {
+  const states = readRising(name, given, { unit: "1", atLeast: 0, atMost: 1 });
+  if (states[0] === 0 && states.at(-1) === 1) return states;
+  throw new InputError("INCONSISTENT", `${name} must reach from 0 to 1: got ${states[0]} to ${states.at(-1)}`, {
+    name,
+  });
 }
 
 /** @internal As many points here as there. */

@@ -2,6 +2,7 @@ import { readOptions } from "@tarewatt/units";
 import type { Cell } from "../cell/cell.js";
 import { readCell } from "../cell/read-cell.js";
 import type { ChemistryName, PublishedRange } from "./chemistries.js";
+import { placeAmong } from "./place-among.js";
 import { readChemistry } from "./read-chemistry.js";
 
 /** Options of {@link compareWithChemistry}. */
@@ -66,10 +67,7 @@ function finding(
     const statement = `${shown}: nothing is published for ${chemistry}`;
     return Object.freeze({ figure, place: "nothing published", statement });
   }
-  const era = ranges.find(({ low, high }) => value >= low && value <= high);
-  const least = Math.min(...ranges.map(({ low }) => low));
-  const most = Math.max(...ranges.map(({ high }) => high));
-  const place = era !== undefined ? "within" : value > most ? "above" : value < least ? "below" : "between";
+  const { place, era, least, most } = placeAmong(value, ranges);
   const published = era === undefined ? `${short(least)} to ${short(most)}` : `${short(era.low)} to ${short(era.high)}`;
   const where = place === "between" ? "lies between eras, in" : `lies ${place}`;
   const of = era === undefined ? "all eras" : era.era;

@@ -14,12 +14,13 @@ import {
 } from "@tarewatt/units";
 import { cellEnergy } from "../cell/cell-energy.js";
 import { specificEnergy } from "../cell/specific-energy.js";
-import type { Chemistry, ChemistryName } from "../chemistry/chemistries.js";
+import type { ChemistryName } from "../chemistry/chemistries.js";
 import { readChemistry } from "../chemistry/read-chemistry.js";
 import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import { type Construction, readConstruction } from "./construction.js";
 import { impliedCellMassFraction, impliedCellSpecificEnergy } from "./implied-cell.js";
+import { doubtCells, judgeFraction, judgeNeed } from "./judge-pack-claim.js";
 import { unknownMaximum } from "./unknown-maximum.js";
 
 /** Options of {@link checkPackClaim}. */
@@ -43,11 +44,7 @@ export interface PackClaimOptions {
 }
 
 /** Where the cells, or the cell mass fraction, that an announced pack needs lie beside the published ones. */
-export type PackClaimVerdict =
-  | "plausible"
-  | "beyond what is published"
-  | "short of what is published"
-  | "nothing to compare with";
+export type PackClaimVerdict = "plausible" | "beyond what is published" | "short of what is published";
 
 /** An announced pack, turned round. */
 export interface PackClaim {
@@ -64,13 +61,13 @@ export interface PackClaim {
   };
   /** Cell mass fraction that it must have, when the specific energy of its cells is known. */
   readonly cellMassFraction?: number;
-  /** How that compares with the published cells of the chemistry, or with the published fractions. */
+  /** How that compares with the published cells of the chemistry, of any when none is given, or with the published fractions. */
   readonly verdict: PackClaimVerdict;
   /** The same as a sentence that names both figures. */
   readonly statement: string;
   /** Cautions about safety, to be printed wherever the result is; only with a voltage. */
   readonly cautions: readonly Caution[];
-  /** What the figures contradict in each other; empty when nothing. */
+  /** What the figures contradict in each other or in what is published, and cells of which era they are; empty when nothing. */
   readonly warnings: readonly string[];
   /** How the figures came about. */
   working(): Step[];
@@ -93,8 +90,10 @@ const APART = 0.03;
  * its chemistry have that.
  *
  * With the specific energy of the cells known, the cell mass fraction follows instead, and is compared with the published ones for
- * the construction. Published ranges span all eras of a chemistry, so "plausible" does not mean likely. An energy without a word
- * is taken as total; if it is the usable one, say so with the usable fraction.
+ * the construction. Published ranges span all eras of a chemistry, so "plausible" does not mean likely: the statement names the
+ * era that the likely need falls into, and a warning says so when it is not that of today's cells. Without a chemistry the need
+ * is compared with all of them. An energy without a word is taken as total; if it is the usable one, say so with the usable
+ * fraction.
  *
  * @param options - what was announced, construction, chemistry or cell
  * @returns the figures that must hold, a verdict, and contradictions
@@ -132,8 +131,9 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
   }
   const judged =
     cellMassFraction === undefined
-      ? fromChemistry(packSpecificEnergy, needed, chemistry, `${inWords}, fraction ${prior.low} to ${prior.high}`)
-      : fromFraction(cellMassFraction, prior, inWords);
+      ? judgeNeed(packSpecificEnergy, needed, chemistry, `${inWords}, fraction ${prior.low} to ${prior.high}`)
+      : judgeFraction(cellMassFraction, prior, inWords);
+  const ofCells = options.cellSpecificEnergy ? doubtCells(options.cellSpecificEnergy, chemistry) : [];
   const fullVoltage = options.nominalVoltage ? unknownMaximum({ nominalVoltage: options.nominalVoltage }) : [];
   const caution = options.nominalVoltage && highVoltageCaution(options.nominalVoltage);
 
@@ -141,9 +141,10 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
     packSpecificEnergy,
     cellSpecificEnergy: needed,
     ...(cellMassFraction !== undefined && { cellMassFraction }),
-    ...judged,
+    verdict: judged.verdict,
+    statement: judged.statement,
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
-    warnings: Object.freeze([...chargeTimesVoltage(options, energy), ...fullVoltage]),
+    warnings: Object.freeze([...judged.warnings, ...ofCells, ...chargeTimesVoltage(options, energy), ...fullVoltage]),
     working: () => [
       specificEnergy.explain(ofPack),
       ...(forFraction
@@ -151,50 +152,6 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
         : [prior.high, prior.likely, prior.low].map((each) => impliedCellSpecificEnergy.explain(implied(each)))),
     ],
   });
-}
-
-type Judged = Pick<PackClaim, "verdict" | "statement">;
-
-function fromChemistry(
-  pack: Quantity<SpecificEnergy>,
-  { low, high }: PackClaim["cellSpecificEnergy"],
-  chemistry: Chemistry | undefined,
-  construction: string,
-): Judged {
-  const needs = `${inWhKg(pack)} of the pack need cells of ${inWhKg(low)} to ${inWhKg(high)} (${construction})`;
-  if (chemistry === undefined)
-    return { verdict: "nothing to compare with", statement: `${needs}; no chemistry is given` };
-  const least = Math.min(...chemistry.specificEnergy.map((range) => range.low));
-  const most = Math.max(...chemistry.specificEnergy.map((range) => range.high));
-  const verdict =
-    low.in("Wh/kg") > most
-      ? "beyond what is published"
-      : high.in("Wh/kg") < least
-        ? "short of what is published"
-        : "plausible";
-  return {
-    verdict,
-    statement: `${needs}; published cells of ${chemistry.name} have ${least} to ${most} Wh/kg: ${verdict}`,
-  };
-}
-
-function fromFraction(
-  fraction: number,
-  { low, high }: { readonly low: number; readonly high: number },
-  inWords: string,
-): Judged {
-  const verdict =
-    fraction > high ? "beyond what is published" : fraction < low ? "short of what is published" : "plausible";
-  const shown = Number(fraction.toPrecision(3));
-  const published = `published for ${inWords} are ${low} to ${high}`;
-  return {
-    verdict,
-    statement: `cells of this specific energy make a cell mass fraction of ${shown}; ${published}: ${verdict}`,
-  };
-}
-
-function inWhKg(value: Quantity<SpecificEnergy>): string {
-  return value.format({ unit: "Wh/kg" });
 }
 
 function chargeTimesVoltage(

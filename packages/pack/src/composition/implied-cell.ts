@@ -7,6 +7,7 @@ import {
   relation,
   type SpecificEnergy,
 } from "@tarewatt/units";
+import { cellMassFraction } from "./relation-inputs.js";
 
 /** Inputs of {@link impliedCellSpecificEnergy}. */
 export interface ImpliedCellSpecificEnergyInputs {
@@ -35,13 +36,7 @@ export const impliedCellSpecificEnergy: Relation<
   inputs: {
     energy: { symbol: "E", unit: "kWh", meaning: "total energy of the pack", atLeast: 0 },
     packMass: { symbol: "m_pack", unit: "kg", meaning: "mass of the pack", above: 0 },
-    cellMassFraction: {
-      symbol: "f_m",
-      unit: "1",
-      meaning: "mass of the cells over mass of the pack",
-      above: 0,
-      atMost: 1,
-    },
+    cellMassFraction,
   },
   result: { symbol: "e_c", unit: "Wh/kg" },
   expression: "1000·E/(m_pack·f_m)",

@@ -1,4 +1,5 @@
 import { type Mass, type Quantity, type Ratio, type Relation, relation } from "@tarewatt/units";
+import { cellMassFraction } from "./relation-inputs.js";
 
 /** Inputs of {@link massOfCells}. */
 export interface MassOfCellsInputs {
@@ -51,13 +52,7 @@ export const massOfPack: Relation<MassOfPackInputs, Quantity<Mass>> = /* @__PURE
   name: "mass of the pack",
   inputs: {
     cellsMass: { symbol: "m_cells", unit: "kg", meaning: "mass of the cells", atLeast: 0 },
-    cellMassFraction: {
-      symbol: "f_m",
-      unit: "1",
-      meaning: "mass of the cells over mass of the pack",
-      above: 0,
-      atMost: 1,
-    },
+    cellMassFraction,
   },
   result: { symbol: "m_pack", unit: "kg" },
   expression: "m_cells/f_m",

@@ -7,6 +7,7 @@ import {
   relation,
   type SpecificEnergy,
 } from "@tarewatt/units";
+import { cellMassFraction } from "./relation-inputs.js";
 
 /** Inputs of {@link packMassOf}. */
 export interface PackMassOfInputs {
@@ -34,13 +35,7 @@ export const packMassOf: Relation<PackMassOfInputs, Quantity<Mass>> = /* @__PURE
   inputs: {
     energy: { symbol: "E", unit: "kWh", meaning: "total energy of the pack", atLeast: 0 },
     cellSpecificEnergy: { symbol: "e_c", unit: "Wh/kg", meaning: "specific energy of the cell", above: 0 },
-    cellMassFraction: {
-      symbol: "f_m",
-      unit: "1",
-      meaning: "mass of the cells over mass of the pack",
-      above: 0,
-      atMost: 1,
-    },
+    cellMassFraction,
   },
   result: { symbol: "m_pack", unit: "kg" },
   expression: "1000·E/(e_c·f_m)",

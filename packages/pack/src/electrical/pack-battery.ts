@@ -12,8 +12,10 @@ import {
   type Voltage,
 } from "@tarewatt/units";
 import { interpolate } from "../check/interpolate.js";
+import { readPart } from "../check/read-part.js";
 import { readText } from "../check/read-text.js";
 import type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "../chemistry/curve.js";
+import { chargeFactors, openCircuitPoints, temperatureFactors } from "../chemistry/curve-points.js";
 import {
   resistanceAgainstCharge as publishedAgainstCharge,
   resistanceAgainstTemperature as publishedAgainstTemperature,
@@ -22,12 +24,16 @@ import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import type { PackBattery } from "./battery.js";
 import { tabled, tabledBattery } from "./battery-table.js";
 import { packResistance } from "./pack-resistance.js";
-import { readAgainstTemperature, readOpenCircuit, readResistance } from "./read-curves.js";
 
 /** Options of {@link packBattery}. */
 export interface PackBatteryOptions {
   /** Cells in series and in parallel: an arrangement, or the two numbers. */
-  readonly arrangement: { readonly series: number; readonly parallel: number };
+  readonly arrangement: {
+    /** Cells in series, at least one. */
+    readonly series: number;
+    /** Strings in parallel, at least one. */
+    readonly parallel: number;
+  };
   /** Capacity of one new cell. Greater than zero. */
   readonly cellCapacity: Quantity<ElectricCharge>;
   /** Open-circuit voltage of one cell against its state of charge. See {@link openCircuitCurves}. */
@@ -81,15 +87,14 @@ const count = { unit: "1", atLeast: 1, atMost: 1e6 } as const satisfies NumberRu
  * A battery as a voltage behind a resistance, both of them curves: for simulations, charging, and power at a state of charge.
  *
  * Resistance is that of the cells (at half charge and 25 °C, times factors for charge, temperature and age) times series over
- * parallel, plus what joins them. Its curves are tabled at every 0.1 % of charge. What it leaves out: the slow part of the
+ * parallel, plus what joins them. Its curves are tabled at every 0.1 % of charge; beyond its ends a curve holds their values. What it leaves out: the slow part of the
  * voltage's answer to a current, hysteresis, the dependence of the open-circuit voltage on temperature, and differences
  * between cells. Source: definition of the equivalent circuit; the curves say where they are from.
  *
  * @param options - cells, curves, temperature, age and limits
  * @returns the battery, with plain-number functions in SI units
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `INCONSISTENT` when curves or voltage
- *   limits
- *   contradict, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ *   limits contradict, `NOT_VALID_HERE` for curves that are cut short or refer to another point, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const cells = { cellCapacity: q("140 Ah"), cellResistance: q("0.7 mΩ"), openCircuit: openCircuitCurves.nickelRich };
  * const arrangement = { series: 96, parallel: 2 };
@@ -103,13 +108,19 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
   const { resistanceGrowth = 1, capacityLeft = 1 } = read;
   const series = readNumber("arrangement.series", options.arrangement?.series, count);
   const parallel = readNumber("arrangement.parallel", options.arrangement?.parallel, count);
-  const openCircuit = readOpenCircuit(options.openCircuit);
-  const byCharge = readResistance(options.resistanceAgainstCharge ?? publishedAgainstCharge);
-  const byTemperature = readAgainstTemperature(options.resistanceAgainstTemperature ?? publishedAgainstTemperature);
-  const name = readText("name", options.name) ?? `${series}s${parallel}p of ${openCircuit.name}`;
+  const openCircuit = openCircuitPoints("openCircuit.", readPart("openCircuit", options.openCircuit));
+  const { resistanceAgainstCharge = publishedAgainstCharge } = options;
+  const { resistanceAgainstTemperature = publishedAgainstTemperature } = options;
+  const charged = readPart("resistanceAgainstCharge", resistanceAgainstCharge);
+  const byCharge = chargeFactors("resistanceAgainstCharge.", charged);
+  const warmed = readPart("resistanceAgainstTemperature", resistanceAgainstTemperature);
+  const byTemperature = temperatureFactors("resistanceAgainstTemperature.", warmed);
+  const name = readText("name", options.name) ?? `${series}s${parallel}p of ${cellName(options.openCircuit)}`;
 
-  const { minimumCellVoltage = openCircuit.lowest, maximumCellVoltage = openCircuit.highest } = read;
-  checkWindow(minimumCellVoltage, maximumCellVoltage, openCircuit);
+  const lowest = openCircuit.voltage[0] as number;
+  const highest = openCircuit.voltage.at(-1) as number;
+  const { minimumCellVoltage = lowest, maximumCellVoltage = highest } = read;
+  checkWindow(minimumCellVoltage, maximumCellVoltage, { lowest, highest });
 
   const factor = interpolate(byTemperature.temperature, byTemperature.factor, temperature) * resistanceGrowth;
   const steps = tabled(
@@ -144,6 +155,11 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
     warnings: Object.freeze(doubts(options, temperature, byTemperature)),
     ...kernel,
   } as const);
+}
+
+/** A copy that lost its name still makes a battery. */
+function cellName({ name }: { readonly name?: unknown }): string {
+  return typeof name === "string" ? name : "a cell";
 }
 
 function checkWindow(

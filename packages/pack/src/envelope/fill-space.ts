@@ -18,7 +18,7 @@ export interface FillSpaceOptions {
   readonly cell: Cell;
   /** Sizes of the space. */
   readonly space: Space;
-  /** What the cells may not use of it. */
+  /** What the cells may not use of it. Without it the cells fill the space to its walls, with a warning. */
   readonly reserves?: Reserves | undefined;
   /** Clear gap between neighbouring cells: cooling, swelling, tolerance. Not negative; zero when left out. */
   readonly gap?: Quantity<Length> | undefined;
@@ -53,7 +53,8 @@ const rules = {
  *
  * Tried are, for cylinders, square and hexagonal order, along and across, also with rows spread to the ends; for boxes, every
  * way to stand, each along, across and with the rest of the floor turned. It is the best of these, not proven the best of all.
- * Nothing is kept free between cells but the gaps: cross members and module frames belong in the reserves or the gaps.
+ * Nothing is kept free between cells but the gaps: cross members and module frames belong in the reserves or the gaps. What is
+ * not reserved is filled: the count is then the most that could be, and a warning says where.
  *
  * @param options - cell, space, reserves, gaps, layers, and what else limits
  * @returns the fillings, and what the best of them holds
@@ -105,6 +106,7 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
       ...cell.warnings,
       ...(voltages ? unknownMaximum(voltages) : []),
       ...tooFew(cell, inside, { space, least, series }),
+      ...(space > 0 ? tooMany(inside, gap) : []),
     ]),
     working: () =>
       cellCount === 0
@@ -136,4 +138,18 @@ function tooFew(cell: Cell, { length, width, height }: Inside, { space, least, s
     return [`${least} cells do not make one string of ${series} in series: another cell or voltage is needed`];
   }
   return [];
+}
+
+/** What was kept free nowhere makes a count that no pack reaches. */
+function tooMany({ unreserved }: Inside, gap: number): string[] {
+  const where = unreserved.length === 4 ? "anywhere: no reserves are given" : unreserved.join(", ");
+  return [
+    ...(unreserved.length === 0
+      ? []
+      : [
+          `nothing is kept free ${where}. A pack needs room for sills and crush, tray, cooling, busbars and lid: ` +
+            "this is the most that could fit, and packs hold fewer",
+        ]),
+    ...(gap === 0 ? ["the cells touch: give the gap that cooling, swelling and tolerance take"] : []),
+  ];
 }

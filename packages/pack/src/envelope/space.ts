@@ -10,7 +10,7 @@ export interface Space {
   readonly height: Quantity<Length>;
 }
 
-/** What the cells may not use of a space; each is zero when left out. */
+/** What the cells may not use of a space; each is zero when left out, which is the most optimistic case. */
 export interface Reserves {
   /** At each of the two sides: sills and what crushes in a side impact. */
   readonly eachSide?: Quantity<Length> | undefined;
@@ -30,6 +30,8 @@ export interface Inside {
   readonly length: number;
   readonly width: number;
   readonly height: number;
+  /** Where nothing is kept free, in words. */
+  readonly unreserved: readonly string[];
 }
 
 /** @internal Reads a space and its reserves. */
@@ -46,6 +48,12 @@ export function readInside(space: Space, reserves: Reserves = {}): Inside {
     length: left("length", length, 2 * eachEnd),
     width: left("width", width, 2 * eachSide),
     height: left("height", height, below + above),
+    unreserved: [
+      ["at the sides", eachSide] as const,
+      ["at the ends", eachEnd] as const,
+      ["below", below] as const,
+      ["above", above] as const,
+    ].flatMap(([where, size]) => (size === 0 ? [where] : [])),
   };
 }
 

@@ -35,10 +35,15 @@ function point(code: Caution["code"], text: string, source: Source): Caution {
  * safetyGuidance.damage.code; // "DAMAGE"
  */
 export const safetyGuidance: {
+  /** How and when to charge, and when to stop. */
   readonly charging: Caution;
+  /** How and where to keep a battery, and how far from what burns. */
   readonly storage: Caution;
+  /** What to expect of a battery after a crash, a fire or a flood. */
   readonly damage: Caution;
+  /** That lithium batteries are dangerous goods, and what follows. */
   readonly transport: Caution;
+  /** What the figures may not be used for. */
   readonly noBasisForDesign: Caution;
 } = /* @__PURE__ */ Object.freeze({
   charging: /* @__PURE__ */ point(
@@ -61,8 +66,8 @@ export const safetyGuidance: {
     "DAMAGE",
     "Damage: take the battery for charged and live, whatever it looks like. Bare parts can give a fatal shock, vapours " +
       "are toxic and can burn, a fire can start at once " +
-      "or late, and start again when it seemed out; water inside can short-circuit it. Energy that cannot be drained " +
-      "stays in it. Restraint systems can stay live " +
+      "or late, and start again when it seemed out; water inside can short-circuit it. Energy is stranded in damaged cells: " +
+      "nobody may be able to discharge them, so that it can still give a shock, or set them alight later. Restraint systems can stay live " +
       "for minutes after the 12 V battery is cut. Keep away, warn others, call the emergency services.",
     emergencyGuidance,
   ),

@@ -22,8 +22,11 @@ export interface TransportTest {
  * transportTests.tests.filter(({ batteries }) => batteries).length; // 6
  */
 export const transportTests: {
+  /** The tests, in the order of their numbers. */
   readonly tests: readonly TransportTest[];
+  /** Where they are from. */
   readonly source: Source;
+  /** What to keep in mind. */
   readonly note: string;
 } = /* @__PURE__ */ frozen({
   tests: [

@@ -162,8 +162,12 @@ describe("fade over years", () => {
     const fade = fadeOverYears(options);
     expect(fade.equivalentCyclesPerYear).toBeCloseTo(40, 9);
     expect(fade.tracks.map(({ points }) => points.length)).toEqual([10, 10, 10]);
-    for (const { year, left, range } of fade.spread) {
-      const all = fade.tracks.map(({ points }) => points[year - 1]?.left ?? Number.NaN);
+    // The first model leaves out time: it is shown, and not in the spread.
+    expect(fade.tracks.map(({ covers }) => covers)).toEqual(["cycling alone", "time and cycling", "time and cycling"]);
+    for (const { year, left, range, by } of fade.spread) {
+      const all = fade.tracks.slice(1).map(({ points }) => points[year - 1]?.left ?? Number.NaN);
+      expect(fade.tracks[0]?.points[year - 1]?.left).toBeGreaterThan(left.most);
+      expect(by).toEqual({ least: "NMC 18650 2.05 Ah, 2014", most: "LFP 26650 3 Ah, 2018 and 2020" });
       expect(left).toEqual({ least: Math.min(...all), most: Math.max(...all) });
       expect(range.least.in("km")).toBeCloseTo(450 * left.least, 9);
     }
@@ -253,8 +257,42 @@ describe("fade over years", () => {
     expect(tracks[0]?.warnings.join()).toContain("ends at 5 years");
     // 40 cycles a year: 0.2 over 25 years.
     expect(tracks[1]?.points[9]?.left).toBeCloseTo(1 - 0.2 * 0.4, 12);
-    expect(spread).toHaveLength(10);
-    expect(spread[9]?.left).toEqual({ least: expect.closeTo(0.92), most: expect.closeTo(0.92) });
+    // A curve over cycles leaves out time, so the spread ends where the fleet does.
+    expect(tracks[1]?.warnings.join()).toContain("the spread leaves it out");
+    expect(spread).toHaveLength(5);
+    expect(spread[4]).toMatchObject({ left: { least: 0.9, most: 0.9 }, outside: false });
+  });
+
+  it("has no spread when only cycling is shown, and says so", () => {
+    const cycling = fadeOverYears({ ...options, models: ["ironPhosphate2200"] });
+    expect(cycling.spread).toEqual([]);
+    expect(cycling.warnings.join()).toContain("there is no spread");
+    expect(cycling.tracks[0]?.points).toHaveLength(10);
+  });
+
+  it("says in the point where it does not hold: in frost, in heat, late, and worn", () => {
+    const frost = fadeOverYears({ ...options, temperature: q("-20 °C") });
+    expect(frost.warnings.join()).toContain("plates lithium");
+    for (const { points, warnings } of frost.tracks) {
+      expect(points.every(({ outside }) => outside.join().includes("plates lithium"))).toBe(true);
+      expect(warnings.join()).toContain("less is left than it shows");
+    }
+    // 45 years' worth of driving in ten at 60 °C: the NMC fit loses more than everything.
+    const hot = fadeOverYears({ ...options, temperature: q("60 °C"), distancePerYear: q("80000 km") });
+    const last = hot.tracks[1]?.points.at(-1);
+    expect(last?.left).toBe(0);
+    expect(last?.outside.join()).toContain("60 °C lies outside its tests at 35 °C to 50 °C");
+    expect(last?.outside.join()).toContain("0 stands for no figure");
+    expect(hot.spread.at(-1)?.outside).toBe(true);
+    // Inside its tests: 25 °C, C/2, two years.
+    const inside = fadeOverYears({
+      ...options,
+      temperature: q("25 °C"),
+      slowRate: 0.5,
+      models: ["ironPhosphate26650"],
+    });
+    expect(inside.tracks[0]?.points.map(({ outside }) => outside.length)).toEqual([0, 0, ...Array(8).fill(1)]);
+    expect(inside.spread.slice(0, 3).map(({ outside }) => outside)).toEqual([false, false, true]);
   });
 
   it("shows the models that are named, and knows a misspelt name", () => {

@@ -210,6 +210,8 @@ describe("an announced charging time", () => {
     expect(at(12)).toEqual({
       percentile: 0.9,
       beyond: "above",
+      // 0.7 in 12 min is 3.5 1/h; the 90th percentile is 1.81.
+      beyondBy: expect.closeTo(3.5 / 1.81 - 1, 12),
       inWords: "faster than at least 90 % of 74 published curves",
     });
     expect(at(90)).toMatchObject({
@@ -241,6 +243,24 @@ describe("an announced charging time", () => {
     const peaked = fastChargeClaim({ ...announced, time: q("40 min"), peakPower: q("270 kW") });
     expect(peaked.warnings.join()).toContain("lasts for moments");
     expect(peaked.peakRate).toBeCloseTo(3, 12);
+  });
+
+  // 0.7 of 105 kWh: 2.2 MW in 2 min, 220 kW in 20 min. The limits of connectors are those quoted in directSupplyLimits.
+  it("that no pack takes, or no connector carries, is doubted by both figures; a fast one by how much it exceeds the curves", () => {
+    const at = (minutes: number, usableEnergy = q("105 kWh")) =>
+      fastChargeClaim({ ...announced, usableEnergy, time: quantity(minutes, "min") }).warnings.join("; ");
+    expect(at(2)).toContain("a mean C-rate of 21 is far above what packs on sale take, at most 6");
+    expect(at(2)).toContain("2210 kW is above 500 kW, the most of the combined charging system");
+    expect(at(2, q("300 kWh"))).toContain("6300 kW is above 3750 kW, the most of the megawatt charging system");
+    expect(at(2)).not.toContain("cars after 2021 may be faster");
+    expect(at(20)).not.toContain("far above");
+    expect(at(20)).not.toContain("connector");
+    expect(at(20)).toContain("a mean C-rate of 2.1 is 16 % above the 90th percentile of the published curves, 1.81");
+    const peak = { ...announced, time: q("20 min"), peakPower: q("600 kW") };
+    expect(fastChargeClaim(peak).warnings.join()).toContain("a peak C-rate of 6.67 is far above");
+    expect(fastChargeClaim(peak).warnings.join()).toContain("a peak power of 600 kW is above 500 kW");
+    const { usableEnergy: _, ...bare } = announced;
+    expect(fastChargeClaim({ ...bare, time: q("2 min"), from: 0.3 }).warnings.join()).toContain("C-rate of 15 is far");
   });
 
   it("asks for a temperature, warns of a cold one, and compares no other window", () => {

@@ -8,6 +8,7 @@ import {
   meanOpenCircuitVoltage,
   openCircuitCurve,
   openCircuitCurves,
+  packBattery,
   publishedCells,
   resistanceAgainstCharge,
   resistanceAgainstTemperature,
@@ -15,6 +16,7 @@ import {
   resistanceTable,
   theoreticalCapacity,
 } from "../../src/index.js";
+import { batteryOptions } from "../support/batteries.js";
 import { thrown } from "../support/cells.js";
 
 /** Straight lines between points, written apart from the library. */
@@ -102,6 +104,13 @@ describe("published curves of cells", () => {
   });
 });
 
+/** A proxy whose handler is gone: `Array.isArray` throws on it. */
+function revoked(): unknown {
+  const { proxy, revoke } = Proxy.revocable([], {});
+  revoke();
+  return proxy;
+}
+
 describe("an own curve", () => {
   it("has a mean between its ends, and that of a straight line in the middle", () => {
     const rising = fc.uniqueArray(fc.double({ min: 0.001, max: 0.999, noNaN: true }), { minLength: 1, maxLength: 30 });
@@ -112,6 +121,24 @@ describe("an own curve", () => {
         expect(meanOpenCircuitVoltage({ ...good, stateOfCharge, voltage }).in("V")).toBeCloseTo(low + 0.6, 9);
       }),
     );
+  });
+
+  it("may be of typed arrays, and stands for a published one in a battery, also where it does not reach to 0 and 1", () => {
+    const typed = { stateOfCharge: new Float64Array([0.03, 0.5, 0.97]), voltage: new Float64Array([3, 3.7, 4.2]) };
+    const openCircuit = openCircuitCurve({ ...good, ...typed } as never);
+    expect(openCircuit.voltage).toEqual([3, 3.7, 4.2]);
+    const battery = packBattery({ ...batteryOptions, openCircuit });
+    const { series } = batteryOptions.arrangement;
+    expect(battery.openCircuitVoltage(0) / series).toBeCloseTo(3, 9);
+    expect(battery.openCircuitVoltage(0.5) / series).toBeCloseTo(3.7, 9);
+    expect(battery.maximumVoltage.in("V") / series).toBeCloseTo(4.2, 9);
+  });
+
+  it("of resistance is held to what it refers to by a battery as well", () => {
+    const resistanceAgainstTemperature = { name: "own", source: good.source, temperature: [-10, 25], factor: [6, 2] };
+    const error = thrown(() => packBattery({ ...batteryOptions, resistanceAgainstTemperature }));
+    expect(error.code).toBe("NOT_VALID_HERE");
+    expect(error.message).toContain("resistanceAgainstTemperature.factor must be 1 at 25 °C");
   });
 
   it("is a copy: later changes of the arrays do not reach it", () => {
@@ -125,14 +152,17 @@ describe("an own curve", () => {
   it.each([
     ["charge that falls", { stateOfCharge: [0, 0.6, 0.5] }, "INCONSISTENT"],
     ["charge that stays", { stateOfCharge: [0, 0.5, 0.5] }, "INCONSISTENT"],
-    ["charge in percent", { stateOfCharge: [0, 50, 100] }, "OUT_OF_RANGE"],
+    ["charge in percent", { stateOfCharge: [0, 50, 100] }, "NOT_A_FRACTION"],
     ["charge that does not reach empty", { stateOfCharge: [0.2, 0.5, 1] }, "NOT_VALID_HERE"],
     ["voltages that fall", { voltage: [3, 2.9, 4.2] }, "INCONSISTENT"],
     ["voltages in mV", { voltage: [3000, 3700, 4200] }, "OUT_OF_RANGE"],
     ["too few voltages", { voltage: [3, 4.2] }, "INCONSISTENT"],
     ["a voltage that is no number", { voltage: [3, Number.NaN, 4.2] }, "NOT_A_NUMBER"],
-    ["one point", { stateOfCharge: [0], voltage: [3] }, "OUT_OF_RANGE"],
+    ["one point", { stateOfCharge: [0], voltage: [3] }, "EMPTY"],
+    ["a recording", { stateOfCharge: Array.from({ length: 10_001 }, (_, i) => i / 10_000) }, "TOO_LONG"],
     ["no array", { voltage: "3" }, "WRONG_CHOICE"],
+    ["bytes without a number type", { voltage: new DataView(new ArrayBuffer(24)) }, "WRONG_CHOICE"],
+    ["an array that was taken back", { voltage: revoked() }, "WRONG_CHOICE"],
     ["an unknown option", { volts: [1] }, "UNKNOWN_OPTION"],
     ["no name", { name: undefined }, "MISSING_OPTION"],
   ])("with %s is refused", (_, change, code) => {

@@ -8,6 +8,7 @@ import {
   cellVolumeFractionOf,
   cellVolumeFractionPrior,
   checkPackClaim,
+  chemistries,
   composePackSpread,
   impliedCellMassFraction,
   impliedCellSpecificEnergy,
@@ -69,7 +70,53 @@ describe("what an announced pack implies", () => {
     expect(checkPackClaim({ ...claim, energy: q("15 kWh"), chemistry: "NMC" }).verdict).toBe(
       "short of what is published",
     );
-    expect(checkPackClaim(claim).verdict).toBe("nothing to compare with");
+  });
+
+  // 110 kWh in 100 kg: 1100 Wh/kg over 0.66 is 1667; the best published cells of any chemistry have 280.
+  it("is compared with all chemistries when none is given, and doubted when it is beyond all of them", () => {
+    const open = checkPackClaim(claim);
+    expect(open.verdict).toBe("plausible");
+    expect(open.statement).toContain("for NMC, NCA, LMFP; no chemistry is given");
+    expect(open.warnings).toEqual([]);
+    const impossible = checkPackClaim({ ...claim, packMass: q("100 kg"), energy: q("110 kWh") });
+    expect(impossible.verdict).toBe("beyond what is published");
+    expect(impossible.warnings.join()).toContain("1670 Wh/kg, is 6 times the 280 Wh/kg of the best published cells");
+    const byCell = { ...claim, packMass: q("100 kg"), energy: q("110 kWh"), cellSpecificEnergy: q("1500 Wh/kg") };
+    expect(checkPackClaim(byCell).warnings.join()).toContain("lie above the published ones of any chemistry");
+  });
+
+  // 110 kWh in 1500 kg: 73.3 Wh/kg over 0.66 is 111: cells of about 2015 (90 to 130), not of the 2020s (160 to 190).
+  it("names the era that the likely need falls into, and doubts it when it is not today's", () => {
+    const heavy = checkPackClaim({ ...claim, packMass: q("1500 kg"), energy: q("110 kWh"), chemistry: "LFP" });
+    expect(heavy.verdict).toBe("plausible");
+    expect(heavy.statement).toContain("plausible, as cells of about 2015 (90 to 130 Wh/kg)");
+    expect(heavy.warnings.join()).toContain("low for prismatic automotive cells of the 2020s (160 to 190 Wh/kg)");
+    const usual = checkPackClaim({ ...claim, energy: q("46 kWh"), chemistry: "LFP" });
+    expect(usual.statement).toContain("plausible, as prismatic automotive cells of the 2020s");
+    expect(usual.warnings).toEqual([]);
+    const between = checkPackClaim({ ...claim, energy: q("37 kWh"), chemistry: "LFP" });
+    expect(between.warnings.join()).toContain("lies between published eras, below prismatic");
+    const bold = checkPackClaim({ ...claim, energy: q("56 kWh"), chemistry: "LFP" });
+    expect(bold.verdict).toBe("plausible");
+    expect(bold.warnings.join()).toContain("lies above the best published cells");
+  });
+
+  it("is doubted in words exactly when the verdict is not plausible or the likely need is not today's", () => {
+    const densities = fc.double({ min: 20, max: 600, noNaN: true });
+    const names = fc.constantFrom("LCO", "LMO", "NMC", "NCA", "LFP", "LMFP", "sodiumIon", undefined);
+    fc.assert(
+      fc.property(densities, names, (density, chemistry) => {
+        const energy = quantity(0.4 * density * 0.66, "kWh");
+        const { verdict, warnings } = checkPackClaim({ ...claim, energy, chemistry });
+        const all = chemistry === undefined ? Object.values(chemistries) : [chemistries[chemistry]];
+        const todays = all.some(({ specificEnergy }) => {
+          const { low, high } = specificEnergy.at(-1) ?? { low: 0, high: 0 };
+          return density >= low && density <= high;
+        });
+        if (verdict !== "plausible") expect(warnings).toHaveLength(1);
+        else if (chemistry !== undefined) expect(warnings.length === 0).toBe(todays);
+      }),
+    );
   });
 
   it("is never stricter for a lighter pack with less energy, in proportion", () => {

@@ -270,8 +270,8 @@ describe("a battery is refused", () => {
     [
       "with a curve that is cut short",
       { openCircuit: { ...nickelRich, stateOfCharge: [0.1, 1], voltage: [3, 4] } },
-      "INCONSISTENT",
-      "from 0 to 1",
+      "NOT_VALID_HERE",
+      "from empty to full",
     ],
     [
       "with points that do not pair",

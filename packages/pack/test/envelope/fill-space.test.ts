@@ -313,6 +313,16 @@ describe("what limits a filled space", () => {
     expect(low.warnings.join()).toContain("fits into 1700 × 1200 × 79 mm");
   });
 
+  it("is the most that could be where nothing is kept free, and says where", () => {
+    const said = (change: object) => fillSpace({ ...base, ...change }).warnings.join("; ");
+    expect(said({})).toContain("nothing is kept free anywhere: no reserves are given");
+    expect(said({ reserves: { eachSide: q("0 mm"), above: q("0 mm") } })).toContain("anywhere");
+    expect(said({ reserves: { eachSide: q("50 mm"), below: q("10 mm") } })).toContain("free at the ends, above.");
+    expect(said({ gap: q("0 mm") })).toContain("the cells touch");
+    const reserves = { eachSide: q("50 mm"), eachEnd: q("30 mm"), below: q("10 mm"), above: q("10 mm") };
+    expect(said({ reserves })).toBe("");
+  });
+
   it.each([
     ["reserves that leave nothing", { reserves: { eachSide: q("600 mm") } }, "INCONSISTENT"],
     ["an unknown reserve", { reserves: { sides: q("1 mm") } }, "UNKNOWN_OPTION"],

@@ -51,7 +51,7 @@ describe("cautions of a pack", () => {
   });
 
   it("name what public guidance names: shock, toxic vapours, late fire, water, energy that stays, live restraints", () => {
-    for (const part of ["shock", "toxic", "late", "water", "cannot be drained", "Restraint", "emergency services"]) {
+    for (const part of ["shock", "toxic", "late", "water", "stranded", "Restraint", "emergency services"]) {
       expect(safetyGuidance.damage.text).toContain(part);
     }
     expect(safetyGuidance.transport.text).toContain("30 %");
