@@ -1,10 +1,10 @@
 /*
  * Energy at the wheels of many vehicles over one cycle, in plain C: the yardstick for the same loop in the library.
  *
- * udds FILE REPETITIONS reads doubles from FILE: the number of pieces, of vehicles, the largest speed; then three lists of the
- * pieces by rising acceleration: acceleration and three integrals; first and last speed, duration; the sums of four integrals
- * over the pieces before, with one more for the end; then the lists of constant, linear and quadratic forces and of masses. It
- * prints the nanoseconds a vehicle and the sum of all driving and braking energies.
+ * udds FILE REPETITIONS reads doubles from FILE: the number of pieces, of vehicles, the largest speed, the typical resistance
+ * of the order; then lists of the pieces in that order: acceleration and three integrals; first and last speed, duration; the
+ * sums of four integrals over the pieces before, with one more for the end; then the lists of constant, linear and quadratic
+ * forces and of masses. It prints the nanoseconds a vehicle and the sum of all driving and braking energies.
  */
 #include <math.h>
 #include <stdio.h>
@@ -41,35 +41,62 @@ static double smaller(double k, double b, double c, double from, double to, doub
   return plus < minus ? plus : minus;
 }
 
-/* First piece that accelerates at least so much. */
-static size_t first_at_least(const double *rows, size_t pieces, double acceleration) {
-  size_t low = 0, high = pieces;
-  while (low < high) {
-    size_t middle = (low + high) / 2;
-    if (rows[4 * middle] < acceleration) low = middle + 1;
-    else high = middle;
+/* The pieces in their order, and where to look for a key: as in the library. */
+struct cycle {
+  const double *rows, *ends, *before;
+  int *drawers;
+  size_t count;
+  double vmax, typical, slack, lowest, per_key;
+};
+
+static double key_of(const struct cycle *y, size_t i) {
+  const double *q = y->ends + 3 * i;
+  return y->rows[4 * i] + y->typical * (q[0] * q[0] + q[1] * q[1]) / 2;
+}
+
+static size_t drawer_of(const struct cycle *y, double key) {
+  double place = (key - y->lowest) * y->per_key, most = (double)y->count;
+  return (size_t)(place < 0 ? 0 : place > most ? most : place);
+}
+
+static int fill_drawers(struct cycle *y) {
+  y->drawers = malloc((y->count + 2) * sizeof(int));
+  if (y->drawers == NULL || y->count < 2) return 0;
+  y->slack = 0;
+  for (size_t i = 0; i < y->count; i++) {
+    const double *q = y->ends + 3 * i;
+    y->slack = fmax(y->slack, y->typical * fabs(q[1] * q[1] - q[0] * q[0]) / 2);
   }
-  return low;
+  y->lowest = key_of(y, 0);
+  y->per_key = (double)y->count / (key_of(y, y->count - 1) - y->lowest);
+  for (size_t drawer = 0, piece = 0; drawer <= y->count; drawer++) {
+    while (piece < y->count && drawer_of(y, key_of(y, piece)) < drawer) piece++;
+    y->drawers[drawer] = (int)piece;
+  }
+  y->drawers[y->count + 1] = (int)y->count;
+  return 1;
 }
 
 /* As the library does it: pieces that surely brake or drive by their sums, those in between one by one. */
-__attribute__((noinline)) static void wheel_energy(const double *rows, const double *ends, const double *before,
-                                                   size_t pieces, double vmax, double a, double b, double c, double m,
+__attribute__((noinline)) static void wheel_energy(const struct cycle *y, double a, double b, double c, double m,
                                                    double *driving, double *braking) {
-  double lin = b * vmax, quad = c * vmax * vmax;
-  double least = a + (lin < 0 ? lin : 0) + (quad < 0 ? quad : 0), most = a + (lin > 0 ? lin : 0) + (quad > 0 ? quad : 0);
-  size_t from = m > 0 ? first_at_least(rows, pieces, -most / m) : 0;
-  size_t to = m > 0 ? first_at_least(rows, pieces, -least / m) : pieces;
-  double change = m > 0 ? fmax(fabs(least), fabs(most)) / m : vmax, spread = change * (fabs(b) + 2 * vmax * fabs(c));
+  double vmax = y->vmax, square = vmax * vmax, lin = b * vmax, quad = (c - m * y->typical) * square;
+  double least = -(a + (lin > 0 ? lin : 0) + (quad > 0 ? quad : 0)) / m - y->slack;
+  double most = -(a + (lin < 0 ? lin : 0) + (quad < 0 ? quad : 0)) / m + y->slack;
+  size_t from = m > 0 ? (size_t)y->drawers[drawer_of(y, least)] : 0;
+  size_t to = m > 0 ? (size_t)y->drawers[drawer_of(y, most) + 1] : y->count;
+  double change = m > 0 ? fmax(-least, most) + y->typical * square : vmax, spread = change * (fabs(b) + 2 * vmax * fabs(c));
+  int monotone = b >= 0 && c >= 0;
   double net = 0, size = 0, hidden = 0;
   for (size_t i = from; i < to; i++) {
-    const double *p = rows + 4 * i, *q = ends + 3 * i;
+    const double *p = y->rows + 4 * i, *q = y->ends + 3 * i;
     double k = a + m * p[0], e = k * p[1] + (b * p[2] + c * p[3]);
     net += e;
     size += fabs(e);
-    if (fabs(e) < spread * p[1]) hidden += smaller(k, b, c, q[0], q[1], q[2]);
+    if (fabs(e) >= spread * p[1]) continue;
+    if (!monotone || (k + q[0] * (b + c * q[0])) * (k + q[1] * (b + c * q[1])) < 0) hidden += smaller(k, b, c, q[0], q[1], q[2]);
   }
-  const double *s = before + 4 * from, *t = before + 4 * to, *w = before + 4 * pieces;
+  const double *s = y->before + 4 * from, *t = y->before + 4 * to, *w = y->before + 4 * y->count;
   double below = a * s[0] + b * s[1] + c * s[2] + m * s[3];
   double above = a * (w[0] - t[0]) + b * (w[1] - t[1]) + c * (w[2] - t[2]) + m * (w[3] - t[3]);
   *driving = (above > 0 ? above : 0) + (size + net) / 2 + hidden;
@@ -78,21 +105,24 @@ __attribute__((noinline)) static void wheel_energy(const double *rows, const dou
 
 int main(int argc, char **argv) {
   FILE *file = argc == 3 ? fopen(argv[1], "rb") : NULL;
-  double head[3];
-  if (file == NULL || fread(head, sizeof(double), 3, file) != 3) return 1;
+  double head[4];
+  if (file == NULL || fread(head, sizeof(double), 4, file) != 4) return 1;
   size_t pieces = (size_t)head[0], vehicles = (size_t)head[1];
-  double vmax = head[2];
   size_t size = 11 * pieces + 4 + 4 * vehicles;
   double *data = malloc(size * sizeof(double)), *out = malloc(2 * vehicles * sizeof(double));
   if (data == NULL || out == NULL || fread(data, sizeof(double), size, file) != size) return 1;
   fclose(file);
-  const double *ends = data + 4 * pieces, *before = ends + 3 * pieces, *a = before + 4 * (pieces + 1), *b = a + vehicles, *c = b + vehicles;
+  struct cycle y = {.rows = data, .ends = data + 4 * pieces, .before = data + 7 * pieces, .count = pieces};
+  y.vmax = head[2];
+  y.typical = head[3];
+  if (!fill_drawers(&y)) return 1;
+  const double *a = y.before + 4 * (pieces + 1), *b = a + vehicles, *c = b + vehicles;
   const double *m = c + vehicles;
   long repetitions = atol(argv[2]);
   double start = now(), sum = 0;
   for (long r = 0; r < repetitions; r++) {
     for (size_t v = 0; v < vehicles; v++)
-      wheel_energy(data, ends, before, pieces, vmax, a[v], b[v], c[v], m[v], out + v, out + vehicles + v);
+      wheel_energy(&y, a[v], b[v], c[v], m[v], out + v, out + vehicles + v);
   }
   double used = now() - start;
   for (size_t v = 0; v < 2 * vehicles; v++) sum += out[v];

@@ -1,5 +1,5 @@
 import type { Pieces } from "../cycle/pieces.js";
-import type { SortedPieces } from "../cycle/sorted-pieces.js";
+import { drawerOf, TYPICAL } from "../cycle/sorted-pieces.js";
 import { type ForceRoots, findForceRoots } from "./force-roots.js";
 
 /** Where the sums over a cycle are written; kept by the caller, so that no vehicle allocates. @internal */
@@ -17,25 +17,27 @@ export const newWheelSums = (): WheelSums => ({ driving: 0, braking: 0, roots: {
 /**
  * Sums the driving and the braking energy of a vehicle with the road load a + b·v + c·v² and the mass m.
  *
- * The resistance lies within bounds over the speeds of the cycle. Pieces that decelerate more than the upper bound per mass
- * are braking, pieces that decelerate less than the lower bound are driving: both are summed already. The pieces in between
- * are taken one by one, and split where their force changes its sign.
+ * In the order of `sortPieces` the force per mass is the key, and what the resistance differs from the typical one: that lies
+ * within bounds over the speeds of the cycle. Pieces below them are braking, pieces above are driving; both are summed
+ * already. The pieces in between are taken one by one, and split where their force changes its sign.
  *
  * @internal
  */
 export function sumWheelEnergy(pieces: Pieces, a: number, b: number, c: number, m: number, sums: WheelSums): void {
   const { sorted, maximumSpeed } = pieces;
-  const { rows, ends, before, count } = sorted;
+  const { count, rows, ends, before, slack, drawers, lowest, perKey } = sorted;
+  const square = maximumSpeed * maximumSpeed;
   const linear = b * maximumSpeed;
-  const quadratic = c * maximumSpeed * maximumSpeed;
-  const least = a + Math.min(linear, 0) + Math.min(quadratic, 0);
-  const most = a + Math.max(linear, 0) + Math.max(quadratic, 0);
+  const quadratic = (c - m * TYPICAL) * square;
+  const least = -(a + Math.max(linear, 0) + Math.max(quadratic, 0)) / m - slack;
+  const most = -(a + Math.min(linear, 0) + Math.min(quadratic, 0)) / m + slack;
   // Without mass, or with a negative one, acceleration says nothing: all pieces are looked at.
-  const from = m > 0 ? firstAtLeast(rows, count, -most / m) : 0;
-  const upTo = m > 0 ? firstAtLeast(rows, count, -least / m) : count;
-  // Their speed changes by no more than this, as no piece is longer than 1 s, and their force by no more than `spread`.
-  const change = m > 0 ? Math.max(Math.abs(least), Math.abs(most)) / m : maximumSpeed;
+  const from = m > 0 ? at(drawers, drawerOf(least, lowest, perKey, count)) : 0;
+  const upTo = m > 0 ? at(drawers, drawerOf(most, lowest, perKey, count) + 1) : count;
+  // Within these bounds the speed of a piece, of 1 s at most, changes no more than this, and the force no more than `spread`.
+  const change = m > 0 ? Math.max(-least, most) + TYPICAL * square : maximumSpeed;
   const spread = change * (Math.abs(b) + 2 * maximumSpeed * Math.abs(c));
+  const monotone = b >= 0 && c >= 0;
   let net = 0;
   let size = 0;
   let hidden = 0;
@@ -55,8 +57,13 @@ export function sumWheelEnergy(pieces: Pieces, a: number, b: number, c: number, 
     }
     if (i >= stop) break;
     const end = 3 * (i >> 2);
-    const force = a + m * (rows[i] as number);
-    hidden += smallerPart(force, b, c, at(ends, end), at(ends, end + 1), at(ends, end + 2), sums.roots);
+    const first = at(ends, end);
+    const last = at(ends, end + 1);
+    const force = a + m * at(rows, i);
+    // Of a force that only rises with speed, the ends tell.
+    if (!monotone || (force + first * (b + c * first)) * (force + last * (b + c * last)) < 0) {
+      hidden += smallerPart(force, b, c, first, last, at(ends, end + 2), sums.roots);
+    }
     i += 4;
   }
   const s = 4 * from;
@@ -73,18 +80,6 @@ export function sumWheelEnergy(pieces: Pieces, a: number, b: number, c: number, 
 }
 
 const at = (list: readonly number[], index: number): number => list[index] as number;
-
-/** Number of the first piece that accelerates at least so much. */
-function firstAtLeast(rows: SortedPieces["rows"], count: number, acceleration: number): number {
-  let low = 0;
-  let high = count;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (at(rows, 4 * middle) < acceleration) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
 
 /** Of the driving and the braking energy of a piece, split at the roots of its force, the size of the smaller one. */
 function smallerPart(
