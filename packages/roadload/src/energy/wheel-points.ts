@@ -51,13 +51,14 @@ export function fillWheelPoints(pieces: Pieces, numbers: SplitNumbers, points: W
       const half = (next === last && v === first ? dt : (dt * (next - v)) / (last - first)) / 2;
       const middle = (v + next) / 2;
       const beside = ((next - v) / 2) * GAUSS;
-      for (let side = -1; side < 2; side += 2) {
-        const at = middle + side * beside;
-        speed[count] = at;
-        power[count] = at * (k + at * (linear + quadratic * at));
-        seconds[count] = half;
-        count++;
-      }
+      const one = middle - beside;
+      const other = middle + beside;
+      speed[count] = one;
+      power[count] = one * (k + one * (linear + quadratic * one));
+      seconds[count++] = half;
+      speed[count] = other;
+      power[count] = other * (k + other * (linear + quadratic * other));
+      seconds[count++] = half;
       v = next;
     }
   }
