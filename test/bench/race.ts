@@ -8,6 +8,8 @@ export interface Contestant {
    * part of it: a call of a function that is not always the same one would cost more than a conversion.
    */
   readonly work: (times: number) => number;
+  /** Operations that one time counts as, such as the vehicles of a batch; 1 when left out. */
+  readonly operations?: number;
   /** Called before the clock starts, with the number of times that follow. */
   readonly prepare?: (times: number) => void;
 }
@@ -38,7 +40,7 @@ const ROUNDS = 21;
 const ROUND_MILLISECONDS = 25;
 
 /** A contestant's rounds: as many operations as take a round's time, found out while it warms up. */
-function timed({ name, work, prepare }: Contestant): Timed {
+function timed({ name, work, prepare, operations = 1 }: Contestant): Timed {
   let times = 1;
   let used: number;
   do {
@@ -54,7 +56,7 @@ function timed({ name, work, prepare }: Contestant): Timed {
       prepare?.(times);
       const start = performance.now();
       consume(work(times));
-      return ((performance.now() - start) * 1e6) / times;
+      return ((performance.now() - start) * 1e6) / (times * operations);
     },
   };
 }

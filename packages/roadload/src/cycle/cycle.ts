@@ -25,7 +25,7 @@ export interface CycleSegments {
   readonly duration: readonly number[];
   /**
    * Four numbers a piece, one piece after the other: ∫v dt in m, ∫v² dt in m²/s, ∫v³ dt in m³/s², and the change of v²/2 in
-   * m²/s². Empty pieces at the end make the number of pieces even.
+   * m²/s².
    */
   readonly integrals: readonly number[];
   /** Time at rest, in s: it is in no piece. */

@@ -1,5 +1,6 @@
 import { InputError } from "@tarewatt/units";
 import type { CycleTotals } from "./cycle.js";
+import { type SortedPieces, sortPieces } from "./sorted-pieces.js";
 
 /** Longest list of pieces: a day at 10 Hz fits. @internal */
 export const MAX_ROWS = 1_000_000;
@@ -26,12 +27,8 @@ export interface Pieces {
   readonly integrals: readonly number[];
   /** Largest speed, in m/s. */
   readonly maximumSpeed: number;
-  /**
-   * Four numbers a piece, by rising acceleration: acceleration in m/s², speed at the start and at the end in m/s, duration
-   * in s. The wheel force can change its sign only in pieces that decelerate about as the vehicle would by itself: the
-   * kernels find them here. Sorted when first asked for.
-   */
-  readonly byAcceleration: readonly number[];
+  /** By rising acceleration. Sorted when first asked for. */
+  readonly sorted: SortedPieces;
   /** Time at rest, in s. */
   readonly standstill: number;
   /** Sums over the pieces. */
@@ -86,12 +83,9 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[],
       total.speedCubed += speedCubed;
     }
   }
-  // The kernel takes two pieces a step. A −0 is no small integer, so that engines keep a list of doubles in any case.
-  do integrals.push(-0, -0, -0, -0);
-  while (integrals.length % 8 !== 0);
   const first = speed[0] as number;
   const last = speed.at(-1) as number;
-  let sorted: readonly number[] | undefined;
+  let sorted: SortedPieces | undefined;
   return Object.freeze({
     count: duration.length,
     start,
@@ -101,8 +95,8 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[],
     grade: grade === undefined ? undefined : grades,
     integrals,
     maximumSpeed: speed.reduce((a, b) => Math.max(a, b)),
-    get byAcceleration() {
-      sorted ??= sortByAcceleration(from, to, duration);
+    get sorted() {
+      sorted ??= sortPieces({ from, to, duration, integrals });
       return sorted;
     },
     standstill,
@@ -113,20 +107,6 @@ export function cutIntoPieces(time: readonly number[], speed: readonly number[],
       duration: (time.at(-1) as number) - (time[0] as number),
     }),
   });
-}
-
-function sortByAcceleration(
-  from: readonly number[],
-  to: readonly number[],
-  duration: readonly number[],
-): readonly number[] {
-  const acceleration = Float64Array.from(from, (v, i) => ((to[i] as number) - v) / (duration[i] as number));
-  const order = Uint32Array.from(from, (_, i) => i);
-  order.sort((i, j) => (acceleration[i] as number) - (acceleration[j] as number));
-  const sorted: number[] = [];
-  for (const i of order)
-    sorted.push(acceleration[i] as number, from[i] as number, to[i] as number, duration[i] as number);
-  return sorted;
 }
 
 function assertNotTooLong(time: readonly number[]): void {

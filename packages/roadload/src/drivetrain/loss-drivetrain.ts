@@ -13,6 +13,7 @@ import { readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 import type { Loss } from "../resistance/loss.js";
 import type { Drivetrain } from "./drivetrain.js";
+import { keepEnergyOfPoints } from "./energy-of-points.js";
 import { type MotorLossCoefficients, readMotor } from "./motor-loss.js";
 
 /** Turns of the motor per turn of the wheel: one, or two with the speed at which the gear is changed. */
@@ -128,6 +129,21 @@ export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
     const omega = angularVelocityAt(speed);
     return Math.max(0, (shaftLimit(omega) - spin * omega) * mesh);
   };
+  const batteryPower = (wheelPower: number, speed: number): number => {
+    if (speed <= 0) return 0;
+    const omega = angularVelocityAt(speed);
+    const atGears = wheelPower > 0 ? wheelPower / mesh : brakedByMotor(wheelPower, omega) * mesh;
+    const atShaft = atGears + spin * omega;
+    const torque = atShaft / omega;
+    const electric = atShaft + copper * torque * torque + omega * (iron + windage * omega * omega) + constant;
+    return standby + (electric > 0 ? electric / inverter : electric * inverter);
+  };
+  keepEnergyOfPoints(batteryPower, ({ count, power, speed, seconds }) => {
+    let energy = 0;
+    for (let i = 0; i < count; i++)
+      energy += batteryPower(power[i] as number, speed[i] as number) * (seconds[i] as number);
+    return energy;
+  });
   const limited = Math.min(maximumTorque, maximumPower, maximumAngularVelocity) < Number.POSITIVE_INFINITY;
 
   return Object.freeze({
@@ -139,15 +155,7 @@ export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
       ...(options.inverter === undefined ? [] : (["inverter"] as const)),
     ] satisfies Loss[]),
     warnings: Object.freeze(motor.note === undefined ? [] : [`the motor's losses are those of ${motor.note}`]),
-    batteryPower: (wheelPower: number, speed: number): number => {
-      if (speed <= 0) return 0;
-      const omega = angularVelocityAt(speed);
-      const atGears = wheelPower > 0 ? wheelPower / mesh : brakedByMotor(wheelPower, omega) * mesh;
-      const atShaft = atGears + spin * omega;
-      const torque = atShaft / omega;
-      const electric = atShaft + copper * torque * torque + omega * (iron + windage * omega * omega) + constant;
-      return standby + (electric > 0 ? electric / inverter : electric * inverter);
-    },
+    batteryPower,
     frictionBrakePower: (wheelPower: number, speed: number): number =>
       wheelPower < 0 && speed > 0 ? brakedByMotor(wheelPower, angularVelocityAt(speed)) - wheelPower : 0,
     ...(limited ? { maximumWheelPower } : {}),

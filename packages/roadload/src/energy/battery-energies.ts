@@ -2,10 +2,13 @@ import { describeGiven, InputError, type Power, type Quantity, readOptions } fro
 import type { Cycle } from "../cycle/cycle.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { energyOfPoints } from "../drivetrain/energy-of-points.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
-import { driveModel, isPlainModel } from "./drive-model.js";
+import { energyAtRest } from "./drive-model.js";
+import { canFollow } from "./reachable-speed.js";
 import { simulate } from "./simulate.js";
 import { levelPiecesOf, type VehicleArrays, wheelEnergies } from "./wheel-energy.js";
+import { fillWheelPoints, newWheelPoints } from "./wheel-points.js";
 
 /** Options of {@link batteryEnergies}. */
 export interface BatteryEnergiesOptions {
@@ -63,7 +66,8 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
     return Object.freeze({ battery, driven });
   }
   const begin = cycle.time[0] as number;
-  const plain = isPlainModel(drivetrain);
+  const points = newWheelPoints(pieces);
+  const atRest = energyAtRest(drivetrain, pieces);
   for (let i = 0; i < length; i++) {
     const inertiaMass = vehicles.inertiaMass[i] as number;
     if (!(inertiaMass > 0)) {
@@ -77,10 +81,12 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
       inertiaMass,
       gradeForce: 0,
     };
-    if (plain) {
-      battery[i] = driveModel(pieces, begin, numbers, drivetrain).drivetrain + accessories * duration;
-      continue;
+    if (canFollow(drivetrain, pieces, numbers)) {
+      fillWheelPoints(pieces, numbers, points);
+      battery[i] = energyOfPoints(drivetrain, points) + atRest + accessories * duration;
+      if (Number.isFinite(battery[i])) continue;
     }
+    // The vehicle lacks power, or something was no number: the careful way finds out where, and says so.
     const run = simulate({ pieces, begin, numbers, mass: 0, drivetrain, auxiliary: accessories, stateOfCharge: 1 });
     battery[i] = run.drivetrain + accessories * duration;
     driven[i] = run.distance;

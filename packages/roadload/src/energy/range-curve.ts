@@ -9,6 +9,7 @@ import {
   readNumber,
   readOptions,
   type Speed,
+  type Step,
 } from "@tarewatt/units";
 import { rangeOn } from "./range.js";
 import type { BatteryBoundary } from "./scope.js";
@@ -48,6 +49,8 @@ export interface RangeCurve {
   readonly batteryBoundary: Exclude<BatteryBoundary, "wall">;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** How the best range came about, at its speed. */
+  working(): Step[];
 }
 
 const MOST_SPEEDS = 1000;
@@ -107,6 +110,10 @@ export function rangeCurve(options: RangeCurveOptions): RangeCurve {
     unreachable: Object.freeze(speeds.filter((_, index) => all[index] === undefined)),
     batteryBoundary,
     warnings: Object.freeze([...result.warnings, ...warnings]),
+    working: () => {
+      const atBest = steadySpeed({ ...driven, speed: best.speed });
+      return [...atBest.working(), ...rangeOn({ usableEnergy, result: atBest }).working()];
+    },
   });
 }
 

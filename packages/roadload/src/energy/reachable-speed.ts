@@ -1,6 +1,10 @@
+import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import type { SplitNumbers } from "../resistance/road-load.js";
 import { askBattery, type Run } from "./run.js";
 import { finitePower } from "./scope.js";
+
+type Forces = Pick<SplitNumbers, "linear" | "quadratic" | "inertiaMass">;
 
 /** Bisection to rounding of a speed. */
 const HALVINGS = 45;
@@ -29,8 +33,21 @@ export function reachableSpeed(run: Run, first: number, wanted: number, seconds:
   return reached;
 }
 
+/** Whether a vehicle without a battery's limits drives all pieces as tabled. @internal */
+export function canFollow(model: Drivetrain, { count, from, to, duration }: Pieces, numbers: SplitNumbers): boolean {
+  if (model.maximumWheelPower === undefined) return true;
+  const constant = numbers.constant + numbers.gradeForce;
+  for (let i = 0; i < count; i++) {
+    const first = from[i] as number;
+    const last = to[i] as number;
+    const power = meanPower(numbers, first, last, duration[i] as number, constant);
+    if (power > 0 && !isWithinLimit(model, power, (first + last) / 2)) return false;
+  }
+  return true;
+}
+
 /** Power at the wheels at the mean speed of a step, in W. */
-function meanPower(run: Run, first: number, last: number, seconds: number, constant: number): number {
+function meanPower(run: Forces, first: number, last: number, seconds: number, constant: number): number {
   const v = (first + last) / 2;
   return v * (constant + (run.inertiaMass * (last - first)) / seconds + v * (run.linear + run.quadratic * v));
 }
@@ -40,12 +57,16 @@ function canDrive(run: Run, first: number, last: number, seconds: number, consta
   if (power <= 0) return true;
   const { model } = run;
   const speed = (first + last) / 2;
-  const most = model.maximumWheelPower?.(speed);
-  // Rounding must not stop a vehicle that drives exactly at its limit.
-  if (most !== undefined && power > finitePowerOrLimit(model, most, speed) * (1 + 1e-12)) return false;
+  if (!isWithinLimit(model, power, speed)) return false;
   if (run.mostDischarge === Number.POSITIVE_INFINITY) return true;
   const drawn = finitePower(model, model.batteryPower(power, speed), power, speed);
   return drawn + run.auxiliary <= run.mostDischarge * (1 + 1e-12);
+}
+
+function isWithinLimit(model: Drivetrain, power: number, speed: number): boolean {
+  const most = model.maximumWheelPower?.(speed);
+  // Rounding must not stop a vehicle that drives exactly at its limit.
+  return most === undefined || power <= finitePowerOrLimit(model, most, speed) * (1 + 1e-12);
 }
 
 function finitePowerOrLimit(model: Drivetrain, most: number, speed: number): number {

@@ -10,6 +10,7 @@ import { reachableSpeed } from "./reachable-speed.js";
 import { askBattery, type Run, type Simulation } from "./run.js";
 import { finitePower } from "./scope.js";
 import { type DriveSeries, isGap } from "./series.js";
+import { GAUSS } from "./wheel-points.js";
 
 /** What is driven, in SI numbers. @internal */
 export interface SimulationInputs {
@@ -30,9 +31,6 @@ export interface SimulationInputs {
   /** Ends the drive after the step in which one of these is passed. */
   readonly until?: { readonly stateOfCharge: number; readonly speedShortfall: number } | undefined;
 }
-
-/** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. @internal */
-export const GAUSS = 0.577_350_269_189_625_8;
 
 /**
  * Drives the pieces of a cycle, one after the other.

@@ -3,7 +3,7 @@ import type { Cycle } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import type { RoadLoadNumbers } from "../resistance/road-load.js";
-import { type ForceRoots, findForceRoots } from "./force-roots.js";
+import { newWheelSums, sumWheelEnergy } from "./sum-wheel-energy.js";
 
 /** Energy at the wheels over a cycle, in J. */
 export interface WheelEnergy {
@@ -49,13 +49,12 @@ export interface WheelEnergyArrays {
 export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
   const pieces = levelPiecesOf(cycle);
   const { constant, linear, quadratic, inertiaMass } = (load ?? {}) as RoadLoadNumbers;
-  const sums = newSums();
+  const sums = newWheelSums();
   // A text or a null would be taken for a number by the sums, and a symbol would stop them.
   const numbers = Number.isFinite(constant) && Number.isFinite(linear) && Number.isFinite(quadratic);
   if (!numbers || !Number.isFinite(inertiaMass)) refuseLoad(load);
-  sumPieces(pieces, constant, linear, quadratic, inertiaMass, sums);
-  const driving = (sums.net + sums.size) / 2;
-  const braking = (sums.net - sums.size) / 2;
+  sumWheelEnergy(pieces, constant, linear, quadratic, inertiaMass, sums);
+  const { driving, braking } = sums;
   if (!Number.isFinite(driving - braking)) refuseLoad(load);
   return { driving, braking };
 }
@@ -80,9 +79,9 @@ export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: Wheel
   const length = assertLists({ constant, linear, quadratic, inertiaMass });
   const { driving, braking } = out ?? { driving: new Float64Array(length), braking: new Float64Array(length) };
   assertLists({ constant, driving, braking });
-  const sums = newSums();
+  const sums = newWheelSums();
   for (let i = 0; i < length; i++) {
-    sumPieces(
+    sumWheelEnergy(
       pieces,
       constant[i] as number,
       linear[i] as number,
@@ -90,8 +89,8 @@ export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: Wheel
       inertiaMass[i] as number,
       sums,
     );
-    driving[i] = (sums.net + sums.size) / 2;
-    braking[i] = (sums.net - sums.size) / 2;
+    driving[i] = sums.driving;
+    braking[i] = sums.braking;
   }
   for (let i = 0; i < length; i++) {
     if (Number.isFinite((driving[i] as number) - (braking[i] as number))) continue;
@@ -103,118 +102,6 @@ export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: Wheel
     });
   }
   return out ?? { driving, braking };
-}
-
-interface Sums {
-  /** Sum of the energies of all pieces. */
-  net: number;
-  /** Sum of their sizes: driving and braking energy without their signs. */
-  size: number;
-  /** Kept here, so that no piece allocates. */
-  readonly roots: ForceRoots;
-}
-
-const newSums = (): Sums => ({ net: 0, size: 0, roots: { low: Number.NaN, high: Number.NaN } });
-
-/**
- * Adds up the energy of every piece and its size; half their sum is the driving energy, half their difference the braking
- * energy. Measured, and kept for it: `Math.abs` clears a bit where a comparison would branch; one plain list is read with
- * fewer checks than four, or than typed arrays; two pieces a step halve the chain of additions.
- */
-function sumPieces(pieces: Pieces, a: number, b: number, c: number, m: number, sums: Sums): void {
-  const { integrals } = pieces;
-  const { length } = integrals;
-  let net = 0;
-  let size = 0;
-  for (let i = 0; i < length; i += 8) {
-    const one =
-      a * (integrals[i] as number) +
-      b * (integrals[i + 1] as number) +
-      (c * (integrals[i + 2] as number) + m * (integrals[i + 3] as number));
-    const two =
-      a * (integrals[i + 4] as number) +
-      b * (integrals[i + 5] as number) +
-      (c * (integrals[i + 6] as number) + m * (integrals[i + 7] as number));
-    net += one + two;
-    size += Math.abs(one) + Math.abs(two);
-  }
-  sums.net = net;
-  sums.size = size + 2 * hiddenInPieces(pieces, a, b, c, m, sums.roots);
-}
-
-/**
- * What the sizes of whole pieces do not show, because driving and braking cancel within a piece. The resistance lies within
- * bounds over the speeds of the cycle, so only pieces whose acceleration lies within these bounds per mass can change sign.
- */
-function hiddenInPieces(
-  { byAcceleration, maximumSpeed }: Pieces,
-  a: number,
-  b: number,
-  c: number,
-  m: number,
-  roots: ForceRoots,
-): number {
-  const linear = b * maximumSpeed;
-  const quadratic = c * maximumSpeed * maximumSpeed;
-  const least = a + Math.min(linear, 0) + Math.min(quadratic, 0);
-  const most = a + Math.max(linear, 0) + Math.max(quadratic, 0);
-  // Without mass, or with a negative one, there are no such bounds: all pieces are looked at.
-  const from = m > 0 ? firstAtLeast(byAcceleration, -most / m) : 0;
-  const upTo = m > 0 ? firstAtLeast(byAcceleration, -least / m) : byAcceleration.length;
-  const monotone = b >= 0 && c >= 0;
-  let hidden = 0;
-  for (let i = from; i < upTo; i += 4) {
-    const constant = a + m * (byAcceleration[i] as number);
-    const first = byAcceleration[i + 1] as number;
-    const last = byAcceleration[i + 2] as number;
-    const before = constant + first * (b + c * first);
-    const after = constant + last * (b + c * last);
-    // Of a force that only rises with speed, the ends tell.
-    if (before * after < 0 || !monotone) {
-      hidden += smallerPart(constant, b, c, first, last, byAcceleration[i + 3] as number, roots);
-    }
-  }
-  return hidden;
-}
-
-/** Place in the list of the first piece that accelerates at least so much. */
-function firstAtLeast(byAcceleration: readonly number[], acceleration: number): number {
-  let low = 0;
-  let high = byAcceleration.length / 4;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if ((byAcceleration[4 * middle] as number) < acceleration) low = middle + 1;
-    else high = middle;
-  }
-  return 4 * low;
-}
-
-/** Of the driving and the braking energy of a piece, split at the roots of its force, the size of the smaller one. */
-function smallerPart(
-  constant: number,
-  b: number,
-  c: number,
-  first: number,
-  last: number,
-  seconds: number,
-  roots: ForceRoots,
-): number {
-  findForceRoots(constant, b, c, first, last, roots);
-  if (Number.isNaN(roots.low)) return 0;
-  let plus = 0;
-  let minus = 0;
-  let v = first;
-  for (let part = 0; part < 3; part++) {
-    const next = part === 0 ? roots.low : part === 1 && !Number.isNaN(roots.high) ? roots.high : last;
-    const dt = (seconds * (next - v)) / (last - first);
-    const energy =
-      dt * (v + next) * (constant / 2 + (c * (v * v + next * next)) / 4) +
-      (b * dt * (v * v + v * next + next * next)) / 3;
-    if (energy > 0) plus += energy;
-    else minus -= energy;
-    v = next;
-  }
-  return Math.min(plus, minus);
 }
 
 /** The numbers of a load do not tell the mass from the rotating parts, so they cannot be taken up a hill. @internal */

@@ -8,12 +8,16 @@ import {
   readNumber,
   readOptions,
   type Speed,
+  type Step,
+  type Working,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
+import { aerodynamicDrag } from "../resistance/aerodynamic-drag.js";
+import { gradeResistance } from "../resistance/grade-resistance.js";
 import { standardGravity } from "../resistance/gravity.js";
 import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
 import { type RoadLoad, splitNumbers } from "../resistance/road-load.js";
-import { cosineOf, sineOf } from "../resistance/rolling-resistance.js";
+import { cosineOf, rollingResistance, sineOf } from "../resistance/rolling-resistance.js";
 import { readThrust, type Thrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
 
 /** Something that is towed. */
@@ -48,6 +52,8 @@ export interface GradeabilityResult {
   readonly warnings: readonly string[];
   /** What is dangerous; empty when there is nothing. */
   readonly cautions: readonly string[];
+  /** The resistance of the vehicle on this grade at this speed, and that of what it tows: what the thrust just holds. */
+  working(): Step[];
 }
 
 const TOWING =
@@ -107,6 +113,10 @@ export function gradeability(options: GradeabilityOptions): GradeabilityResult {
     limitedBy: grade === 1 ? "steepest grade looked at" : thrust.limitAt(speed),
     warnings: Object.freeze([...load.warnings]),
     cautions: Object.freeze(towed === undefined ? [] : [TOWING]),
+    working: () => [
+      ...load.at(options.speed, { grade }).working(),
+      ...(towed === undefined ? [] : explainTowed(towed, grade, speed)),
+    ],
   });
 }
 
@@ -126,22 +136,44 @@ function steepest(spare: (grade: number) => number): number {
   return low;
 }
 
-function readTowed(
-  given: Towed,
-  load: RoadLoad,
-): { readonly mass: number; readonly rolling: number; readonly quadratic: number } {
+/** What is towed, in SI numbers. */
+interface TowedNumbers {
+  readonly mass: number;
+  readonly rollingResistanceCoefficient: number;
+  /** Rolling resistance on a level road, in N. */
+  readonly rolling: number;
+  /** Of the added drag, in N/(m/s)². */
+  readonly quadratic: number;
+  readonly drag: { readonly airDensity: number; readonly dragArea: number } | undefined;
+}
+
+function explainTowed(
+  { mass, rollingResistanceCoefficient, drag }: TowedNumbers,
+  grade: number,
+  speed: number,
+): Step[] {
+  const working: Working = [];
+  rollingResistance.of({ mass, rollingResistanceCoefficient, grade }, working);
+  gradeResistance.of({ mass, grade }, working);
+  if (drag !== undefined) aerodynamicDrag.of({ ...drag, airSpeed: speed }, working);
+  return working;
+}
+
+function readTowed(given: Towed, load: RoadLoad): TowedNumbers {
   const { mass, rollingResistanceCoefficient, addedDragArea } = readOptions("towed", given, {
     mass: { unit: "kg", above: 0 },
     rollingResistanceCoefficient: { unit: "1", atLeast: 0, atMost: 0.5 },
     addedDragArea: { unit: "m²", atLeast: 0, optional: true },
   });
   const rolling = rollingResistanceCoefficient * mass * standardGravity.value;
-  if (addedDragArea === undefined) return { mass, rolling, quadratic: 0 };
-  const { airDensity } = load.conditions;
-  if (airDensity === undefined) {
+  const tyres = { mass, rollingResistanceCoefficient, rolling };
+  if (addedDragArea === undefined) return { ...tyres, quadratic: 0, drag: undefined };
+  const density = load.conditions.airDensity;
+  if (density === undefined) {
     const message = "an added drag area needs a load that knows the density of its air: give conditions.airDensity";
     throw new InputError("MISSING_OPTION", message, { name: "airDensity" });
   }
-  const density = readNumber("load.conditions.airDensity", airDensity, { unit: "kg/m³", above: 0 });
-  return { mass, rolling, quadratic: quadraticCoefficient.of({ airDensity: density, dragArea: addedDragArea }) };
+  const airDensity = readNumber("load.conditions.airDensity", density, { unit: "kg/m³", above: 0 });
+  const drag = { airDensity, dragArea: addedDragArea };
+  return { ...tyres, quadratic: quadraticCoefficient.of(drag), drag };
 }

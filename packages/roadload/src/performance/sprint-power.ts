@@ -1,6 +1,6 @@
-import { InputError, type Power, type Quantity, quantity, type Time } from "@tarewatt/units";
+import { InputError, type Power, type Quantity, quantity, type Step, type Time } from "@tarewatt/units";
 import { runTo } from "./run-to.js";
-import { readSprinter, readTime, type Sprinter, type SprintOptions } from "./sprint.js";
+import { explainSprint, readSprinter, readTime, type Sprinter, type SprintOptions } from "./sprint.js";
 import type { Thrust } from "./thrust.js";
 
 /** Options of {@link sprintPower}. */
@@ -21,6 +21,8 @@ export interface SprintPowerResult {
   readonly shortestTime: Quantity<Time>;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** Steps as those of {@link sprint}: from rest, on the level and without a rollout, the mean net power is less than the power. */
+  working(): Step[];
 }
 
 /** More power than this is no road vehicle's, in W. */
@@ -78,6 +80,7 @@ export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
         ? ["claimed times may leave out a rollout of a foot, which takes less power for the same time"]
         : []),
     ]),
+    working: () => explainSprint(options, sprinter.from > 0 || sprinter.rollout > 0 ? undefined : wanted, sprinter.to),
   } as const);
 }
 

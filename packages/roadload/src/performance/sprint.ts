@@ -7,12 +7,23 @@ import {
   readNumber,
   readOptions,
   type Speed,
+  type Step,
   type Time,
+  type Working,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
+import { effectiveMass } from "../resistance/effective-mass.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
 import { type Run, runTo } from "./run-to.js";
-import { readThrust, type Thrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
+import { sprintMeanPower } from "./sprint-mean-power.js";
+import {
+  explainTraction,
+  readThrust,
+  type Thrust,
+  type ThrustLimit,
+  type ThrustOptions,
+  thrustNames,
+} from "./thrust.js";
 
 /** Options of {@link sprint}. */
 export interface SprintOptions extends ThrustOptions {
@@ -54,6 +65,8 @@ export interface SprintResult {
   }[];
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What the integration starts from: the mass to accelerate, the grip of a driven axle; then, from rest, the mean net power. */
+  working(): Step[];
 }
 
 /** What the functions of performance need of a vehicle. @internal */
@@ -144,7 +157,22 @@ export function sprint(options: SprintOptions): SprintResult {
         ? ["no traction was given: a real start is limited by the grip of the driven tyres"]
         : []),
     ]),
+    working: () => explainSprint(options, sprinter.from > 0 ? undefined : run.time, sprinter.to),
   });
+}
+
+/** Steps that a reader can check; the integration itself is none of them. The time is that of a sprint from rest. @internal */
+export function explainSprint(
+  { load, traction }: Pick<SprintOptions, "load" | "traction">,
+  time: number | undefined,
+  to: number,
+): Step[] {
+  const working: Working = [];
+  const mass = load.mass.in("kg");
+  const moved = effectiveMass.of({ mass, rotatingMassFraction: load.rotatingMassFraction }, working);
+  working.push(...explainTraction(traction, mass));
+  if (time !== undefined) sprintMeanPower.of({ mass: moved, speed: to, time }, working);
+  return working;
 }
 
 function limitsOf({ limits, speed }: Run): { by: Run["limits"][number]["by"]; from: number; to: number }[] {

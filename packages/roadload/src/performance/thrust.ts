@@ -6,6 +6,8 @@ import {
   type Quantity,
   readNumber,
   readOptions,
+  type Step,
+  type Working,
 } from "@tarewatt/units";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
@@ -126,7 +128,14 @@ function ofDrivetrain(where: string, drivetrain: Drivetrain, grip: number): Thru
   };
 }
 
-function readTraction(given: Traction, mass: number): number {
+/** How the grip of one driven axle came about; nothing where all wheels are driven, or no traction is given. @internal */
+export function explainTraction(traction: Traction | undefined, mass: number): Step[] {
+  const working: Working = [];
+  if (traction !== undefined) readTraction(traction, mass, working);
+  return working;
+}
+
+function readTraction(given: Traction, mass: number, working?: Working): number {
   const friction = { unit: "1", atLeast: 0, atMost: 2 } as const;
   const { axle } = (given ?? {}) as Partial<Traction>;
   if (axle === "all") {
@@ -143,7 +152,7 @@ function readTraction(given: Traction, mass: number): number {
     },
     ["axle"],
   );
-  if (axle === "front") return tractionLimitFront.of({ mass, ...read });
-  if (axle === "rear") return tractionLimitRear.of({ mass, ...read });
+  if (axle === "front") return tractionLimitFront.of({ mass, ...read }, working);
+  if (axle === "rear") return tractionLimitRear.of({ mass, ...read }, working);
   throw new InputError("WRONG_CHOICE", "traction.axle must be 'front', 'rear' or 'all'", { name: "traction.axle" });
 }

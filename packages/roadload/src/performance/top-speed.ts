@@ -1,4 +1,4 @@
-import { InputError, type Quantity, quantity, readOptions, type Speed } from "@tarewatt/units";
+import { InputError, type Quantity, quantity, readOptions, type Speed, type Step } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
 import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
@@ -21,6 +21,8 @@ export interface TopSpeedResult {
   readonly limitedBy: ThrustLimit | "limiter" | "gearing";
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** The resistance at this speed, and the power at the wheels that it takes: what the thrust just holds. */
+  working(): Step[];
 }
 
 /** Largest speed that is looked at, in m/s: 540 km/h. */
@@ -47,8 +49,10 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
     { limiter: { unit: "m/s", above: 0, atMost: FASTEST, optional: true } },
     ["load", "grade?", ...thrustNames],
   );
-  const { constant, gradeForce, linear, quadratic } = splitNumbers(options.load, readGrade(options.grade));
-  const thrust = readThrust("topSpeed", options, options.load.mass.in("kg"));
+  const grade = readGrade(options.grade);
+  const { load } = options;
+  const { constant, gradeForce, linear, quadratic } = splitNumbers(load, grade);
+  const thrust = readThrust("topSpeed", options, load.mass.in("kg"));
   const spare = (v: number): number => thrust.force(v) - constant - gradeForce - v * (linear + quadratic * v);
   const most = limiter ?? FASTEST;
   const found = highest(spare, most);
@@ -61,10 +65,12 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
   const atLimiter = found === most;
   // A force that is there just below and gone just above is cut off by the motor's speed.
   const cutOff = !atLimiter && spare(found * (1 - 1e-9)) > 1e-3 * Math.abs(thrust.force(found * (1 - 1e-9)));
+  const speed = quantity(found * 3.6, "km/h");
   return Object.freeze({
-    speed: quantity(found * 3.6, "km/h"),
+    speed,
     limitedBy: atLimiter ? "limiter" : cutOff ? "gearing" : thrust.limitAt(found),
-    warnings: Object.freeze([...options.load.warnings]),
+    warnings: Object.freeze([...load.warnings]),
+    working: () => load.at(speed, { grade }).working(),
   });
 }
 

@@ -83,7 +83,8 @@ describe("coast-down analysis", () => {
 
   it("takes known grade and wind out, exactly", () => {
     fc.assert(
-      fc.property(between(-0.01, 0.01), between(-4, 4), (grade, headWind) => {
+      // Farther downhill its weight keeps the vehicle rolling, and a run takes more than the hour that one may.
+      fc.property(between(-0.005, 0.01), between(-4, 4), (grade, headWind) => {
         const run = { direction: "out" as const, ...table(load, { grade, headWind }) };
         const found = numbersOf(analyse([{ ...run, grade, headWind: quantity(headWind, "m/s") }]));
         // The simulated load carries the cosine of its grade, too.
