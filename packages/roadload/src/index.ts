@@ -218,15 +218,23 @@ export { type TractionLimitInputs, tractionLimitFront, tractionLimitRear } from 
 export {
   type CombinedConsumptionInputs,
   type CombinedFuelEconomyInputs,
+  type CombinedRangeInputs,
   combinedConsumption,
   combinedFuelEconomy,
+  combinedRange,
   combinedWeights,
 } from "./procedure/combined.js";
 export {
+  type ConsumptionOverRangeInputs,
+  consumptionOverRange,
   type FirstCycleWeightInputs,
   firstCycleWeight,
   type RechargeAllocationFactorInputs,
+  type RepeatedCycleRangeInputs,
   rechargeAllocationFactor,
+  repeatedCycleRange,
+  type TestConsumptionAtWallInputs,
+  testConsumptionAtWall,
   type WeightedConsumptionInputs,
   weightedConsumption,
 } from "./procedure/depletion.js";
@@ -240,6 +248,7 @@ export {
 } from "./procedure/equivalent-test-weight.js";
 export type { FigureProcedure } from "./procedure/family-figures.js";
 export {
+  type DerivedFiveCycleCurve,
   type DerivedFiveCycleInputs,
   type DerivedFiveCycleSet,
   derivedFiveCycle,
@@ -250,7 +259,21 @@ export {
   fiveCycleCity,
   fiveCycleHighway,
 } from "./procedure/five-cycle.js";
-export { type LabelAdjustmentMethod, labelAdjustment } from "./procedure/label-adjustment.js";
+export { type HighwayConsumptionInputs, highwayConsumption } from "./procedure/highway-consumption.js";
+export {
+  type DefaultAdjustment,
+  type DerivedFiveCycleAdjustment,
+  type FactorAdjustment,
+  type LabelAdjustmentMethod,
+  labelAdjustment,
+  type VehicleSpecificAdjustment,
+} from "./procedure/label-adjustment.js";
+export {
+  type LabelConsumptionInputs,
+  type LabelRangeInputs,
+  labelConsumption,
+  labelRange,
+} from "./procedure/label-figures.js";
 export {
   type LikelyCertificate,
   type LikelyCertificateOptions,
@@ -258,6 +281,7 @@ export {
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
 export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
+export type { ProcedureConditions } from "./procedure/reference-conditions.js";
 export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
 export type { Rule } from "./procedure/rule.js";
 export type { ProcedureVehicle } from "./procedure/simulate.js";
@@ -279,7 +303,11 @@ export { type UsLabelScope, type UsLabelScopeOptions, usLabelScope } from "./pro
 export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
 export { type FamilyPrior, type FamilyProperty, vehicleFamily } from "./procedure/vehicle-family.js";
 export {
+  type InterpolatedConsumptionInputs,
+  type InterpolatedRangeInputs,
   type InterpolationCoefficientInputs,
+  interpolatedConsumption,
+  interpolatedRange,
   interpolationCoefficient,
   type TestedVehicle,
   type WltpIndividualOptions,

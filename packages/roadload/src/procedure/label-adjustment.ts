@@ -9,7 +9,7 @@ import {
   type Step,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
-import { combinedFuelEconomy } from "./combined.js";
+import { type CombinedFuelEconomyInputs, combinedFuelEconomy } from "./combined.js";
 import { derivedFiveCycle, derivedSet } from "./five-cycle.js";
 import type { ProcedurePart } from "./procedure-result.js";
 import type { Rule } from "./rule.js";
@@ -46,24 +46,56 @@ export const labelAdjustment = /* @__PURE__ */ (() =>
     } as const),
   } as const))();
 
+/** The factor 0.7 of the rule. */
+export interface DefaultAdjustment {
+  /** Tells the methods apart. */
+  readonly method: "default";
+}
+
+/** Your own factor, such as one of {@link labelAdjustment}. */
+export interface FactorAdjustment {
+  /** Tells the methods apart. */
+  readonly method: "factor";
+  /** Label figures per unadjusted ones. */
+  readonly factor: Fraction;
+}
+
+/** Published curves that were made for other vehicles: one for the city, one for the highway. */
+export interface DerivedFiveCycleAdjustment {
+  /** Tells the methods apart. */
+  readonly method: "derived 5-cycle";
+  /** Which coefficients: see {@link derivedFiveCycleSets}. */
+  readonly set: "2006" | "2015";
+}
+
+/** Consumptions at the wall from {@link fiveCycleCity} and {@link fiveCycleHighway}. */
+export interface VehicleSpecificAdjustment {
+  /** Tells the methods apart. */
+  readonly method: "vehicle-specific 5-cycle";
+  /** Five-cycle consumption in the city, at the wall. */
+  readonly city: Quantity<EnergyPerDistance>;
+  /** Five-cycle consumption on the highway, at the wall. */
+  readonly highway: Quantity<EnergyPerDistance>;
+}
+
 /** How unadjusted figures become label figures: always an explicit choice. */
 export type LabelAdjustmentMethod =
-  /** The factor 0.7 of the rule. */
-  | { readonly method: "default" }
-  /** Your own factor, such as one of {@link labelAdjustment}. */
-  | { readonly method: "factor"; readonly factor: Fraction }
-  /** Published curves that were made for other vehicles. */
-  | { readonly method: "derived 5-cycle"; readonly set: "2006" | "2015" }
-  /** Consumptions at the wall from {@link fiveCycleCity} and {@link fiveCycleHighway}. */
-  | {
-      readonly method: "vehicle-specific 5-cycle";
-      readonly city: Quantity<EnergyPerDistance>;
-      readonly highway: Quantity<EnergyPerDistance>;
-    };
+  | DefaultAdjustment
+  | FactorAdjustment
+  | DerivedFiveCycleAdjustment
+  | VehicleSpecificAdjustment;
+
+/**
+ * Factors that five cycles of one vehicle can give: cold, heat and hard driving cost energy, so none is above 1. Labels show
+ * 0.72 to 0.77; the limits about that are common practice, no source.
+ */
+const FIVE_CYCLE = { refused: { low: 0.3, high: 1 }, doubted: { low: 0.6, high: 0.85 } } as const;
 
 /** What an adjustment comes to. @internal */
 export interface Adjusting {
-  readonly factor: number;
+  /** Label figure per unadjusted one, in the city and on the highway. */
+  readonly city: number;
+  readonly highway: number;
   readonly method: string;
   readonly rule: Rule;
   readonly warnings: readonly string[];
@@ -80,7 +112,7 @@ export function adjust(given: LabelAdjustmentMethod, city: ProcedurePart, highwa
       return {
         ...base,
         method: "the default",
-        factor: labelAdjustment.default,
+        ...both(labelAdjustment.default),
         rule: { rule: "range and fuel economy times 0.7", source: labelAdjustment.source },
       };
     case "factor": {
@@ -90,7 +122,7 @@ export function adjust(given: LabelAdjustmentMethod, city: ProcedurePart, highwa
       return {
         ...base,
         method: "a factor that was given",
-        factor,
+        ...both(factor),
         rule: { rule: "the factor is the caller's", source: { document: "given by the caller", status: "definition" } },
         warnings: odd
           ? [`the adjustment ${factor} lies outside what most labels show (${low} to ${high}; five cycles up to 0.77)`]
@@ -101,14 +133,20 @@ export function adjust(given: LabelAdjustmentMethod, city: ProcedurePart, highwa
       const { set } = given as Extract<LabelAdjustmentMethod, { method: typeof method }>;
       readOptions("adjustment", given, {}, ["method", "set"]);
       const coefficients = derivedSet(set);
-      const economies = [economyOf(city), economyOf(highway)] as const;
-      const inCity = { economy: economies[0], ...coefficients.city };
-      const onHighway = { economy: economies[1], ...coefficients.highway };
+      const inCity = { economy: economyOf(city), ...coefficients.city };
+      const onHighway = { economy: economyOf(highway), ...coefficients.highway };
       return {
         method: `derived 5-cycle, ${set} set`,
-        factor: factorOf(economies, [derivedFiveCycle(inCity), derivedFiveCycle(onHighway)]),
-        rule: { rule: `derived 5-cycle coefficients of the ${set} set`, source: coefficients.source },
-        warnings: ["the derived 5-cycle curves were fitted to vehicles that use several times as much energy"],
+        city: derivedFiveCycle(inCity).ratioTo(inCity.economy),
+        highway: derivedFiveCycle(onHighway).ratioTo(onHighway.economy),
+        rule: {
+          rule: `derived 5-cycle, ${set} set: city and highway each by a curve of their own; ranges go with the fuel economies`,
+          source: coefficients.source,
+        },
+        warnings: [
+          "the derived 5-cycle curves were fitted to vehicles that use several times as much energy; the form of the curve was " +
+            "seen in 40 CFR 600.210-12, the coefficients only as quoted, that ranges go with them is from memory",
+        ],
         steps: () => [derivedFiveCycle.explain(inCity), derivedFiveCycle.explain(onHighway)],
       };
     }
@@ -120,19 +158,29 @@ export function adjust(given: LabelAdjustmentMethod, city: ProcedurePart, highwa
         ["method"],
       );
       const five = [c, h].map((value) => quantity(value, "Wh/mi").inverse().to("MPGe")) as unknown as Economies;
-      const factor = factorOf([economyOf(city), economyOf(highway)], five);
+      const economies = [economyOf(city), economyOf(highway)] as const;
+      const factor = factorOf(economies, five);
+      assertPlausible(factor);
       return {
-        ...base,
         method: "vehicle-specific 5-cycle",
-        factor,
+        ...both(factor),
         rule: {
           rule: "vehicle-specific 5-cycle consumption of the caller",
           source: { document: "40 CFR 600.114", status: "memory" },
         },
         warnings:
-          factor > 1
-            ? [`the 5-cycle consumption is below the unadjusted one (factor ${factor.toPrecision(3)}): check both`]
+          factor < FIVE_CYCLE.doubted.low || factor > FIVE_CYCLE.doubted.high
+            ? [
+                `the 5-cycle factor ${factor.toPrecision(3)} lies outside what is usual, ${FIVE_CYCLE.doubted.low} to ${FIVE_CYCLE.doubted.high}: check both consumptions`,
+              ]
             : [],
+        steps: () => {
+          const [unadjusted, adjusted] = [economies, five].map(([inCity, onHighway]) => ({
+            city: inCity,
+            highway: onHighway,
+          }));
+          return [unadjusted, adjusted].map((each) => combinedFuelEconomy.explain(each as CombinedFuelEconomyInputs));
+        },
       };
     }
     default:
@@ -142,6 +190,19 @@ export function adjust(given: LabelAdjustmentMethod, city: ProcedurePart, highwa
         { name: "adjustment.method" },
       );
   }
+}
+
+const both = (factor: number) => ({ city: factor, highway: factor });
+
+function assertPlausible(factor: number): void {
+  const { low, high } = FIVE_CYCLE.refused;
+  if (factor >= low && factor <= high) return;
+  throw new InputError(
+    "INCONSISTENT",
+    `the 5-cycle consumptions and those of the test give the factor ${factor.toPrecision(3)}, which must lie between ${low} and ${high}: ` +
+      "give consumptions at the wall of the same vehicle (cold, heat and hard driving cost energy)",
+    { factor },
+  );
 }
 
 type Economies = readonly [Quantity<DistancePerEnergy>, Quantity<DistancePerEnergy>];

@@ -45,6 +45,72 @@ export const interpolationCoefficient: Relation<InterpolationCoefficientInputs, 
   evaluate: ({ individual, low, difference }) => (individual - low) / difference,
 });
 
+/** Inputs of {@link interpolatedConsumption}. */
+export interface InterpolatedConsumptionInputs {
+  /** Consumption of vehicle L. */
+  readonly low: Quantity<EnergyPerDistance>;
+  /** Consumption of vehicle H. */
+  readonly high: Quantity<EnergyPerDistance>;
+  /** Where the vehicle stands between them: see {@link interpolationCoefficient}. */
+  readonly coefficient: number;
+}
+
+/**
+ * Consumption of an individual vehicle, on the straight line between L and H.
+ *
+ * @throws InputError `NEGATIVE`; otherwise as every relation
+ * @example
+ * interpolatedConsumption({ low: q("15.6 kWh/100 km"), high: q("18 kWh/100 km"), coefficient: 0.25 }); // 16.2 kWh/100 km
+ */
+export const interpolatedConsumption: Relation<
+  InterpolatedConsumptionInputs,
+  Quantity<EnergyPerDistance>
+> = /* @__PURE__ */ relation({
+  name: "consumption between vehicles L and H",
+  inputs: {
+    low: { symbol: "e_L", unit: "kWh/100 km", meaning: "consumption of vehicle L", atLeast: 0 },
+    high: { symbol: "e_H", unit: "kWh/100 km", meaning: "consumption of vehicle H", atLeast: 0 },
+    coefficient: { symbol: "K", unit: "1", meaning: "interpolation coefficient" },
+  },
+  result: { symbol: "e_ind", unit: "kWh/100 km" },
+  expression: "e_L + K·(e_H − e_L)",
+  source,
+  evaluate: ({ low, high, coefficient }) => low + coefficient * (high - low),
+});
+
+/** Inputs of {@link interpolatedRange}. */
+export interface InterpolatedRangeInputs {
+  /** Range of vehicle L. */
+  readonly low: Quantity<Length>;
+  /** Range of vehicle H. */
+  readonly high: Quantity<Length>;
+  /** Where the vehicle stands between them: see {@link interpolationCoefficient}. */
+  readonly coefficient: number;
+}
+
+/**
+ * Pure electric range of an individual vehicle, on the straight line between L and H.
+ *
+ * @throws InputError `NEGATIVE`; otherwise as every relation
+ * @example
+ * interpolatedRange({ low: q("540 km"), high: q("470 km"), coefficient: 0.25 }); // 522.5 km
+ */
+export const interpolatedRange: Relation<InterpolatedRangeInputs, Quantity<Length>> = /* @__PURE__ */ relation({
+  name: "range between vehicles L and H",
+  inputs: {
+    low: { symbol: "R_L", unit: "km", meaning: "range of vehicle L", atLeast: 0 },
+    high: { symbol: "R_H", unit: "km", meaning: "range of vehicle H", atLeast: 0 },
+    coefficient: { symbol: "K", unit: "1", meaning: "interpolation coefficient" },
+  },
+  result: { symbol: "R_ind", unit: "km" },
+  expression: "R_L + K·(R_H − R_L)",
+  source,
+  evaluate: ({ low, high, coefficient }) => low + coefficient * (high - low),
+});
+
+/** How far outside of L (0) and H (1) a vehicle may stand: the rule has limits, but these are common practice, no source. */
+const OUTSIDE = 0.2;
+
 /** Figures of one of the two vehicles that were tested. */
 export interface TestedVehicle {
   /** Positive cycle energy at the wheels, such as `energy.atWheel.driving` of `driveCycle`. */
@@ -77,7 +143,7 @@ export interface WltpIndividualResult {
   readonly rules: readonly Rule[];
   /** What a reader should doubt, such as a vehicle outside of its family. */
   readonly warnings: readonly string[];
-  /** How the coefficient came about. */
+  /** How the figures came about. */
   working(): Step[];
 }
 
@@ -91,7 +157,8 @@ const interpolated: readonly Rule[] = /* @__PURE__ */ rules({
  *
  * @param options - vehicles L and H, and the cycle energy of the individual one
  * @returns its figures
- * @throws InputError `INCONSISTENT` when H does not take more than L, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
+ * @throws InputError `INCONSISTENT` when H does not take more than L or goes as far, `NOT_VALID_HERE` when the vehicle lies far outside
+ *   of its family, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * const low = { cycleEnergy: q("11 MJ"), consumption: q("15.6 kWh/100 km"), range: q("540 km") };
  * const high = { cycleEnergy: q("13 MJ"), consumption: q("18.0 kWh/100 km"), range: q("470 km") };
@@ -106,23 +173,35 @@ export function wltpIndividual(options: WltpIndividualOptions): WltpIndividualRe
   const { cycleEnergy } = readOptions("wltpIndividual", options, { cycleEnergy: rule.cycleEnergy }, ["low", "high"]);
   const low = readOptions("wltpIndividual low", options.low, rule);
   const high = readOptions("wltpIndividual high", options.high, rule);
-  if (high.cycleEnergy <= low.cycleEnergy) {
+  for (const [name, unit, less, more] of [
+    ["cycleEnergy", "MJ", low, high],
+    ["consumption", "kWh/100 km", low, high],
+    // The vehicle that takes more goes less far.
+    ["range", "km", high, low],
+  ] as const) {
+    if (less[name] < more[name]) continue;
     throw new InputError(
       "INCONSISTENT",
-      `vehicle H must take more energy than vehicle L: got ${high.cycleEnergy} MJ and ${low.cycleEnergy} MJ`,
-      { low: low.cycleEnergy, high: high.cycleEnergy },
+      `vehicle H must take more energy than vehicle L and go less far: got ${name} ${low[name]} ${unit} for L and ${high[name]} ${unit} for H`,
+      { name, low: low[name], high: high[name] },
     );
   }
-  const difference = high.cycleEnergy - low.cycleEnergy;
-  const inputs = { individual: cycleEnergy, low: low.cycleEnergy, difference };
-  const coefficient = interpolationCoefficient.of(inputs);
-  const between = (a: number, b: number): number => a + coefficient * (b - a);
-  const range = between(low.range, high.range);
-  const consumption = between(low.consumption, high.consumption);
-  if (range <= 0 || consumption <= 0) {
+  const figures = (working?: Working) => {
+    const difference = high.cycleEnergy - low.cycleEnergy;
+    const given = { individual: cycleEnergy, low: low.cycleEnergy, difference };
+    const coefficient = interpolationCoefficient.of(given, working);
+    return {
+      coefficient,
+      consumption: interpolatedConsumption.of({ low: low.consumption, high: high.consumption, coefficient }, working),
+      range: interpolatedRange.of({ low: low.range, high: high.range, coefficient }, working),
+    };
+  };
+  const { coefficient, consumption, range } = figures();
+  if (coefficient < -OUTSIDE || coefficient > 1 + OUTSIDE) {
     throw new InputError(
       "NOT_VALID_HERE",
-      `the vehicle lies so far outside of its family (coefficient ${coefficient.toPrecision(3)}) that the line gives no figures`,
+      `the vehicle lies far outside of its family: the coefficient is ${coefficient.toPrecision(3)}, ` +
+        `L is 0, H is 1, and ${-OUTSIDE} to ${1 + OUTSIDE} is taken here; give vehicles L and H about it`,
       { coefficient },
     );
   }
@@ -142,7 +221,7 @@ export function wltpIndividual(options: WltpIndividualOptions): WltpIndividualRe
     ]),
     working: () => {
       const working: Working = [];
-      interpolationCoefficient.of(inputs, working);
+      figures(working);
       return working as Step[];
     },
   });
