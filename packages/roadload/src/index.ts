@@ -88,7 +88,13 @@ export { type JoinCyclesOptions, joinCycles, type RepeatCycleOptions, repeatCycl
 export { nedc } from "./cycle/nedc.js";
 export type { TimeUnit } from "./cycle/read-table.js";
 export { type ResampleCycleOptions, resampleCycle } from "./cycle/resample-cycle.js";
-export { defaultRouteAcceleration, type RouteOptions, type RouteSegment, route } from "./cycle/route.js";
+export {
+  defaultRouteAcceleration,
+  type RouteAcceleration,
+  type RouteOptions,
+  type RouteSegment,
+  route,
+} from "./cycle/route.js";
 export { sc03 } from "./cycle/sc03.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
 export { type BadRow, type SpeedTraceFromCsvOptions, speedTraceFromCsv } from "./cycle/speed-trace-from-csv.js";
@@ -219,6 +225,7 @@ export {
   type CombinedConsumptionInputs,
   type CombinedFuelEconomyInputs,
   type CombinedRangeInputs,
+  type CombinedWeights,
   combinedConsumption,
   combinedFuelEconomy,
   combinedRange,
@@ -264,8 +271,10 @@ export {
   type DefaultAdjustment,
   type DerivedFiveCycleAdjustment,
   type FactorAdjustment,
+  type LabelAdjustmentData,
   type LabelAdjustmentMethod,
   labelAdjustment,
+  type ObservedAdjustment,
   type VehicleSpecificAdjustment,
 } from "./procedure/label-adjustment.js";
 export {
@@ -300,8 +309,18 @@ export type {
 } from "./procedure/translated-figure.js";
 export { type UsLabelOptions, type UsLabelResult, usLabel } from "./procedure/us-label.js";
 export { type UsLabelScope, type UsLabelScopeOptions, usLabelScope } from "./procedure/us-label-scope.js";
-export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
-export { type FamilyPrior, type FamilyProperty, vehicleFamily } from "./procedure/vehicle-family.js";
+export {
+  type UsMultiCycleOptions,
+  type UsMultiCycleStep,
+  usMultiCycle,
+  usMultiCycleOrder,
+} from "./procedure/us-multi-cycle.js";
+export {
+  type FamilyPrior,
+  type FamilyProperty,
+  type VehicleFamily,
+  vehicleFamily,
+} from "./procedure/vehicle-family.js";
 export {
   type InterpolatedConsumptionInputs,
   type InterpolatedRangeInputs,

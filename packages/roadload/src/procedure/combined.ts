@@ -10,15 +10,18 @@ import {
 
 const source: Source = /* @__PURE__ */ Object.freeze({ document: "40 CFR 600.206", status: "seen" });
 
-/** Weights of the US combined value. */
-export const combinedWeights = /* @__PURE__ */ Object.freeze({
+/** Weights of city and highway: see {@link combinedWeights}. */
+export interface CombinedWeights {
   /** Part of the distance in the city. */
-  city: 0.55,
+  readonly city: number;
   /** Part of the distance on the highway. */
-  highway: 0.45,
+  readonly highway: number;
   /** Where the values are from. */
-  source,
-} as const);
+  readonly source: Source;
+}
+
+/** Weights of the US combined value. */
+export const combinedWeights: CombinedWeights = /* @__PURE__ */ Object.freeze({ city: 0.55, highway: 0.45, source });
 
 /** Inputs of {@link combinedFuelEconomy}. */
 export interface CombinedFuelEconomyInputs {

@@ -6,6 +6,7 @@ import {
   type Quantity,
   quantity,
   readOptions,
+  type Source,
   type Step,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
@@ -13,6 +14,35 @@ import { type CombinedFuelEconomyInputs, combinedFuelEconomy } from "./combined.
 import { derivedFiveCycle, derivedSet } from "./five-cycle.js";
 import type { ProcedurePart } from "./procedure-result.js";
 import type { Rule } from "./rule.js";
+
+/** Where factors of labels lie. */
+export interface ObservedAdjustment {
+  /** Lower end. */
+  readonly low: number;
+  /** Median. */
+  readonly likely: number;
+  /** Upper end. */
+  readonly high: number;
+}
+
+/** The factor of the rule, and what labels show: see {@link labelAdjustment}. */
+export interface LabelAdjustmentData {
+  /** The factor of the rule, for who does not measure. */
+  readonly default: number;
+  /** What labels show. */
+  readonly observed: {
+    /** All of them: 5th percentile, median, 95th percentile. */
+    readonly all: ObservedAdjustment;
+    /** Those labelled by two cycles and the default, where the method is known: where they cluster, and its middle. */
+    readonly twoCycle: ObservedAdjustment;
+    /** Those labelled by vehicle-specific five cycles: where they cluster, and their median. */
+    readonly fiveCycle: ObservedAdjustment;
+    /** Where the observations are from. */
+    readonly source: Source;
+  };
+  /** Where the factor of the rule is from. */
+  readonly source: Source;
+}
 
 /**
  * Label figures per unadjusted ones, fuel economy and range alike: the default of the rule, and what certified
@@ -22,17 +52,12 @@ import type { Rule } from "./rule.js";
  * labelAdjustment.default; // 0.7
  * labelAdjustment.observed.fiveCycle.likely; // 0.744
  */
-export const labelAdjustment = /* @__PURE__ */ (() =>
+export const labelAdjustment: LabelAdjustmentData = /* @__PURE__ */ (() =>
   Object.freeze({
-    /** The factor of the rule, for who does not measure. */
     default: 0.7,
-    /** What labels show. */
     observed: Object.freeze({
-      /** All of them: 5th percentile, median, 95th percentile. */
       all: Object.freeze({ low: 0.678, likely: 0.7, high: 0.75 }),
-      /** Those labelled by two cycles and the default, where the method is known: where they cluster, and its middle. */
       twoCycle: Object.freeze({ low: 0.685, likely: 0.7, high: 0.7 }),
-      /** Those labelled by vehicle-specific five cycles: where they cluster, and their median. */
       fiveCycle: Object.freeze({ low: 0.72, likely: 0.744, high: 0.77 }),
       source: Object.freeze({
         document: "public US test car lists and label tables of battery-electric vehicles, model years 2011 to 2024",
@@ -44,7 +69,7 @@ export const labelAdjustment = /* @__PURE__ */ (() =>
       section: "0.7 as documentation of numerical software prints it",
       status: "quoted",
     } as const),
-  } as const))();
+  }))();
 
 /** The factor 0.7 of the rule. */
 export interface DefaultAdjustment {

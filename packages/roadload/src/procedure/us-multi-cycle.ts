@@ -16,6 +16,14 @@ import { highwayConsumption } from "./highway-consumption.js";
 import type { ProcedureResult } from "./procedure-result.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
 
+/** One part of the US multi-cycle test. */
+export interface UsMultiCycleStep {
+  /** What is driven. */
+  readonly drive: "UDDS" | "HWFET" | "constant";
+  /** What comes then. */
+  readonly then: string;
+}
+
 /**
  * What is driven in the US multi-cycle test, in order, with what lies between: 40 CFR 600.116-12(a)(2), seen. Both
  * constant-speed parts only empty the battery: their speed of 65 mph is from memory.
@@ -23,7 +31,7 @@ import { doubtsOfRules, type Rule, rules } from "./rule.js";
  * @example
  * usMultiCycleOrder.map(({ drive }) => drive).join(" "); // "UDDS HWFET UDDS constant UDDS HWFET UDDS constant"
  */
-export const usMultiCycleOrder = /* @__PURE__ */ (() =>
+export const usMultiCycleOrder: readonly UsMultiCycleStep[] = /* @__PURE__ */ (() =>
   Object.freeze(
     (
       [
