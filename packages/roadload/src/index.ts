@@ -268,6 +268,14 @@ export {
 } from "./procedure/five-cycle.js";
 export { type HighwayConsumptionInputs, highwayConsumption } from "./procedure/highway-consumption.js";
 export {
+  type InterpolatedConsumptionInputs,
+  type InterpolatedRangeInputs,
+  type InterpolationCoefficientInputs,
+  interpolatedConsumption,
+  interpolatedRange,
+  interpolationCoefficient,
+} from "./procedure/interpolation.js";
+export {
   type DefaultAdjustment,
   type DerivedFiveCycleAdjustment,
   type FactorAdjustment,
@@ -322,12 +330,6 @@ export {
   vehicleFamily,
 } from "./procedure/vehicle-family.js";
 export {
-  type InterpolatedConsumptionInputs,
-  type InterpolatedRangeInputs,
-  type InterpolationCoefficientInputs,
-  interpolatedConsumption,
-  interpolatedRange,
-  interpolationCoefficient,
   type TestedVehicle,
   type WltpIndividualOptions,
   type WltpIndividualResult,

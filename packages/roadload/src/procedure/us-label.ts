@@ -7,8 +7,9 @@ import {
   type Step,
   type Working,
 } from "@tarewatt/units";
+import { adjust } from "./adjust.js";
 import { combinedConsumption, combinedFuelEconomy, combinedRange } from "./combined.js";
-import { adjust, type LabelAdjustmentMethod } from "./label-adjustment.js";
+import type { LabelAdjustmentMethod } from "./label-adjustment.js";
 import { labelConsumption, labelRange } from "./label-figures.js";
 import type { ProcedurePart, ProcedureResult } from "./procedure-result.js";
 import { readTest } from "./read-test.js";
