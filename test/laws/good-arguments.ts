@@ -102,7 +102,10 @@ const procedureVehicle = {
   ...{ chargingEfficiency: 0.9, coldStart: q("0.3 kWh") },
 };
 const usTest = simulateUsTest(procedureVehicle);
-const testCycle = { energy: q("2 kWh"), distance: q("12 km") };
+const wholeCycle = { energy: q("4 kWh"), distance: q("23.27 km") };
+const cityCycle = { energy: q("2 kWh"), distance: q("7.45 mi") };
+const highwayCycle = { energy: q("3 kWh"), distance: q("10.26 mi") };
+const highPhase = { energy: q("1.2 kWh"), distance: q("7.16 km") };
 const vehicle = () => new Float64Array([1, 2]);
 
 const axles = { frontShare: 0.5, centreOfGravityHeight: q("0.55 m"), wheelbase: q("2.9 m") };
@@ -406,7 +409,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "roadload.curbMassOfTestWeight": () => [{ equivalentTestWeight: q("4,500 lb") }],
   "roadload.usMultiCycle": () => [
     {
-      ...{ city: [{ ...testCycle }, testCycle, testCycle, testCycle], highway: [testCycle, { ...testCycle }] },
+      ...{ city: [{ ...cityCycle }, cityCycle, cityCycle, cityCycle], highway: [highwayCycle, { ...highwayCycle }] },
       ...{ usableEnergy: q("90 kWh"), rechargeEnergy: q("100 kWh") },
     },
   ],
@@ -420,8 +423,8 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "roadload.usLabelScope": () => [{ grossWeight: q("9,000 lb"), carriesPersons: true }],
   "roadload.wltpRange": () => [
     {
-      ...{ procedure: "shortened", cycles: [{ ...testCycle }, testCycle], usableEnergy: q("90 kWh") },
-      ...{ rechargeEnergy: q("100 kWh"), parts: { high: [testCycle, { ...testCycle }] } },
+      ...{ procedure: "shortened", cycles: [{ ...wholeCycle }, wholeCycle], usableEnergy: q("90 kWh") },
+      ...{ rechargeEnergy: q("100 kWh"), parts: { high: [highPhase, { ...highPhase }] } },
     },
   ],
   "roadload.wltpIndividual": () => [

@@ -88,7 +88,13 @@ export { type JoinCyclesOptions, joinCycles, type RepeatCycleOptions, repeatCycl
 export { nedc } from "./cycle/nedc.js";
 export type { TimeUnit } from "./cycle/read-table.js";
 export { type ResampleCycleOptions, resampleCycle } from "./cycle/resample-cycle.js";
-export { defaultRouteAcceleration, type RouteOptions, type RouteSegment, route } from "./cycle/route.js";
+export {
+  defaultRouteAcceleration,
+  type RouteAcceleration,
+  type RouteOptions,
+  type RouteSegment,
+  route,
+} from "./cycle/route.js";
 export { sc03 } from "./cycle/sc03.js";
 export { type SpeedTraceOptions, speedTrace } from "./cycle/speed-trace.js";
 export { type BadRow, type SpeedTraceFromCsvOptions, speedTraceFromCsv } from "./cycle/speed-trace-from-csv.js";
@@ -218,15 +224,24 @@ export { type TractionLimitInputs, tractionLimitFront, tractionLimitRear } from 
 export {
   type CombinedConsumptionInputs,
   type CombinedFuelEconomyInputs,
+  type CombinedRangeInputs,
+  type CombinedWeights,
   combinedConsumption,
   combinedFuelEconomy,
+  combinedRange,
   combinedWeights,
 } from "./procedure/combined.js";
 export {
+  type ConsumptionOverRangeInputs,
+  consumptionOverRange,
   type FirstCycleWeightInputs,
   firstCycleWeight,
   type RechargeAllocationFactorInputs,
+  type RepeatedCycleRangeInputs,
   rechargeAllocationFactor,
+  repeatedCycleRange,
+  type TestConsumptionAtWallInputs,
+  testConsumptionAtWall,
   type WeightedConsumptionInputs,
   weightedConsumption,
 } from "./procedure/depletion.js";
@@ -240,6 +255,7 @@ export {
 } from "./procedure/equivalent-test-weight.js";
 export type { FigureProcedure } from "./procedure/family-figures.js";
 export {
+  type DerivedFiveCycleCurve,
   type DerivedFiveCycleInputs,
   type DerivedFiveCycleSet,
   derivedFiveCycle,
@@ -250,7 +266,31 @@ export {
   fiveCycleCity,
   fiveCycleHighway,
 } from "./procedure/five-cycle.js";
-export { type LabelAdjustmentMethod, labelAdjustment } from "./procedure/label-adjustment.js";
+export { type HighwayConsumptionInputs, highwayConsumption } from "./procedure/highway-consumption.js";
+export {
+  type InterpolatedConsumptionInputs,
+  type InterpolatedRangeInputs,
+  type InterpolationCoefficientInputs,
+  interpolatedConsumption,
+  interpolatedRange,
+  interpolationCoefficient,
+} from "./procedure/interpolation.js";
+export {
+  type DefaultAdjustment,
+  type DerivedFiveCycleAdjustment,
+  type FactorAdjustment,
+  type LabelAdjustmentData,
+  type LabelAdjustmentMethod,
+  labelAdjustment,
+  type ObservedAdjustment,
+  type VehicleSpecificAdjustment,
+} from "./procedure/label-adjustment.js";
+export {
+  type LabelConsumptionInputs,
+  type LabelRangeInputs,
+  labelConsumption,
+  labelRange,
+} from "./procedure/label-figures.js";
 export {
   type LikelyCertificate,
   type LikelyCertificateOptions,
@@ -258,6 +298,7 @@ export {
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
 export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
+export type { ProcedureConditions } from "./procedure/reference-conditions.js";
 export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
 export type { Rule } from "./procedure/rule.js";
 export type { ProcedureVehicle } from "./procedure/simulate.js";
@@ -276,11 +317,19 @@ export type {
 } from "./procedure/translated-figure.js";
 export { type UsLabelOptions, type UsLabelResult, usLabel } from "./procedure/us-label.js";
 export { type UsLabelScope, type UsLabelScopeOptions, usLabelScope } from "./procedure/us-label-scope.js";
-export { type UsMultiCycleOptions, usMultiCycle, usMultiCycleOrder } from "./procedure/us-multi-cycle.js";
-export { type FamilyPrior, type FamilyProperty, vehicleFamily } from "./procedure/vehicle-family.js";
 export {
-  type InterpolationCoefficientInputs,
-  interpolationCoefficient,
+  type UsMultiCycleOptions,
+  type UsMultiCycleStep,
+  usMultiCycle,
+  usMultiCycleOrder,
+} from "./procedure/us-multi-cycle.js";
+export {
+  type FamilyPrior,
+  type FamilyProperty,
+  type VehicleFamily,
+  vehicleFamily,
+} from "./procedure/vehicle-family.js";
+export {
   type TestedVehicle,
   type WltpIndividualOptions,
   type WltpIndividualResult,

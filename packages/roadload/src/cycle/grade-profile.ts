@@ -41,7 +41,10 @@ const bases = { s: "seen", o: "moved", i: "inferred" } as const satisfies Readon
  * @example
  * usHighwayGrade.basis.filter((basis) => basis === "seen").length; // 123
  */
-export const usHighwayGrade: GradeProfile & { readonly basis: readonly GradeRowBasis[] } = /* @__PURE__ */ (() =>
+export const usHighwayGrade: GradeProfile & {
+  /** How each row is known. */
+  readonly basis: readonly GradeRowBasis[];
+} = /* @__PURE__ */ (() =>
   Object.freeze({
     name: "US highway grade profile",
     distance: Object.freeze([...GRADE_DISTANCES]),
@@ -62,7 +65,10 @@ export interface GradeCycleOptions {
   /** The cycle. */
   readonly cycle: Cycle;
   /** The road. */
-  readonly profile: Pick<GradeProfile, "name" | "distance" | "grade"> & { readonly warnings?: readonly string[] };
+  readonly profile: Pick<GradeProfile, "name" | "distance" | "grade"> & {
+    /** What a reader should doubt; the cycle on the road warns of it, too. */
+    readonly warnings?: readonly string[];
+  };
   /** Distance on the profile at which the cycle starts; its start when left out. */
   readonly from?: Quantity<Length> | undefined;
 }

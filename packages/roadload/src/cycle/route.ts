@@ -40,16 +40,22 @@ export interface RouteOptions {
   readonly stopDuration?: Quantity<Time> | undefined;
 }
 
-/** How drivers change speed, when nothing is known of them. Common practice, no source. */
-export const defaultRouteAcceleration = /* @__PURE__ */ Object.freeze({
+/** How drivers change speed: see {@link defaultRouteAcceleration}. */
+export interface RouteAcceleration {
   /** In m/s². */
-  value: 1,
+  readonly value: number;
   /** Where the value is from. */
+  readonly source: Source;
+}
+
+/** How drivers change speed, when nothing is known of them. Common practice, no source. */
+export const defaultRouteAcceleration: RouteAcceleration = /* @__PURE__ */ Object.freeze({
+  value: 1,
   source: /* @__PURE__ */ Object.freeze({
     document: "common practice, no source: moderate driving changes speed by about 1 m/s in a second",
     status: "common practice",
-  } as const satisfies Source),
-} as const);
+  } as const),
+});
 
 /**
  * A cycle from a route of segments, from rest to rest, with the grades of its segments.

@@ -4,8 +4,12 @@ import { tabledCycle } from "./tabled-cycle.js";
 
 /** Where the highway part begins and ends, in s; the vehicle is at rest at both. */
 const HIGHWAY = { from: 130, to: 495 } as const;
-const source = { document: "40 CFR part 86", section: "appendix I (g)", status: "quoted" } as const;
-const SPLIT = "The division into city and highway is from memory of 40 CFR 1066 subpart I.";
+const source = {
+  document: "40 CFR part 86; 40 CFR 1066 subpart I",
+  section: "speeds of appendix I (g), quoted; their division into city and highway from memory",
+  status: "memory",
+} as const;
+const SPLIT = "where US06 is divided into city and highway is from memory of 40 CFR 1066 subpart I";
 
 /**
  * City part of the US06 driving schedule: what lies before and after its highway part, put together; 231 s, 1.77 mi.
@@ -16,7 +20,8 @@ const SPLIT = "The division into city and highway is from memory of 40 CFR 1066 
 export const us06City: Cycle = /* @__PURE__ */ tabledCycle({
   name: "US06, city part",
   source,
-  notes: [SPLIT],
+  notes: ["Cut from the table of US06."],
+  warnings: [SPLIT],
   unit: "mph",
   speeds: () => [...US06_SPEEDS.slice(0, HIGHWAY.from + 1), ...US06_SPEEDS.slice(HIGHWAY.to + 1)],
 });
@@ -30,7 +35,8 @@ export const us06City: Cycle = /* @__PURE__ */ tabledCycle({
 export const us06Highway: Cycle = /* @__PURE__ */ tabledCycle({
   name: "US06, highway part",
   source,
-  notes: [SPLIT],
+  notes: ["Cut from the table of US06."],
+  warnings: [SPLIT],
   unit: "mph",
   speeds: () => US06_SPEEDS.slice(HIGHWAY.from, HIGHWAY.to + 1),
 });

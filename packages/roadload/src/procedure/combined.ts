@@ -1,6 +1,7 @@
 import {
   type DistancePerEnergy,
   type EnergyPerDistance,
+  type Length,
   type Quantity,
   type Relation,
   relation,
@@ -9,15 +10,18 @@ import {
 
 const source: Source = /* @__PURE__ */ Object.freeze({ document: "40 CFR 600.206", status: "seen" });
 
-/** Weights of the US combined value. */
-export const combinedWeights = /* @__PURE__ */ Object.freeze({
+/** Weights of city and highway: see {@link combinedWeights}. */
+export interface CombinedWeights {
   /** Part of the distance in the city. */
-  city: 0.55,
+  readonly city: number;
   /** Part of the distance on the highway. */
-  highway: 0.45,
+  readonly highway: number;
   /** Where the values are from. */
-  source,
-} as const);
+  readonly source: Source;
+}
+
+/** Weights of the US combined value. */
+export const combinedWeights: CombinedWeights = /* @__PURE__ */ Object.freeze({ city: 0.55, highway: 0.45, source });
 
 /** Inputs of {@link combinedFuelEconomy}. */
 export interface CombinedFuelEconomyInputs {
@@ -76,5 +80,32 @@ export const combinedConsumption: Relation<
   result: { symbol: "e", unit: "Wh/mi" },
   expression: "0.55·e_c + 0.45·e_h",
   source: { document: "10 CFR 474", section: "appendix A", status: "seen" },
+  evaluate: ({ city, highway }) => combinedWeights.city * city + combinedWeights.highway * highway,
+});
+
+/** Inputs of {@link combinedRange}. */
+export interface CombinedRangeInputs {
+  /** Range in the city. */
+  readonly city: Quantity<Length>;
+  /** Range on the highway. */
+  readonly highway: Quantity<Length>;
+}
+
+/**
+ * Combined range: arithmetic mean of city and highway, 55 % and 45 %, as US labels have it.
+ *
+ * @throws InputError `NEGATIVE`; otherwise as every relation
+ * @example
+ * combinedRange({ city: q("300 mi"), highway: q("220 mi") }).in("mi"); // 264
+ */
+export const combinedRange: Relation<CombinedRangeInputs, Quantity<Length>> = /* @__PURE__ */ relation({
+  name: "combined range",
+  inputs: {
+    city: { symbol: "R_c", unit: "mi", meaning: "city range", atLeast: 0 },
+    highway: { symbol: "R_h", unit: "mi", meaning: "highway range", atLeast: 0 },
+  },
+  result: { symbol: "R", unit: "mi" },
+  expression: "0.55·R_c + 0.45·R_h",
+  source: { document: "answer of the US to the UN guide on electric vehicles, EVE-05-12e (2013)", status: "seen" },
   evaluate: ({ city, highway }) => combinedWeights.city * city + combinedWeights.highway * highway,
 });

@@ -1,4 +1,11 @@
-import { type Energy, type EnergyPerDistance, type Quantity, type Relation, relation } from "@tarewatt/units";
+import {
+  type Energy,
+  type EnergyPerDistance,
+  type Length,
+  type Quantity,
+  type Relation,
+  relation,
+} from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 
 /** Inputs of {@link firstCycleWeight}. */
@@ -89,4 +96,98 @@ export const rechargeAllocationFactor: Relation<RechargeAllocationFactorInputs, 
   expression: "E_ac/E_u",
   source: { document: "SAE J1634, section 8", status: "memory" },
   evaluate: ({ rechargeEnergy, usableEnergy }) => rechargeEnergy / usableEnergy,
+});
+
+/** Inputs of {@link repeatedCycleRange}. */
+export interface RepeatedCycleRangeInputs {
+  /** Energy that the battery gives from full to empty. */
+  readonly usableEnergy: Quantity<Energy>;
+  /** Energy of the first cycle, at the battery; not more than that. */
+  readonly first: Quantity<Energy>;
+  /** Energy of each later cycle, at the battery. */
+  readonly later: Quantity<Energy>;
+  /** Length of the cycle. */
+  readonly distance: Quantity<Length>;
+}
+
+/**
+ * Distance driven on a repeated cycle until the battery is empty: the first cycle is cold, the others are alike. A last cycle
+ * that is not finished counts by its energy.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * repeatedCycleRange({ usableEnergy: q("60 kWh"), first: q("2 kWh"), later: q("1.45 kWh"), distance: q("11 km") }); // 451 km
+ */
+export const repeatedCycleRange: Relation<RepeatedCycleRangeInputs, Quantity<Length>> = /* @__PURE__ */ relation({
+  name: "range on a repeated cycle",
+  inputs: {
+    usableEnergy: { symbol: "E_u", unit: "kWh", meaning: "usable energy of the battery", above: 0 },
+    first: { symbol: "E_1", unit: "kWh", meaning: "energy of the first cycle", atLeast: 0 },
+    later: { symbol: "E_r", unit: "kWh", meaning: "energy of each later cycle", above: 0 },
+    distance: { symbol: "d", unit: "km", meaning: "length of the cycle", above: 0 },
+  },
+  result: { symbol: "R", unit: "km" },
+  expression: "d·(1 + (E_u − E_1)/E_r)",
+  source: { document: "definition of the distance driven until the battery is empty", status: "definition" },
+  evaluate: ({ usableEnergy, first, later, distance }) => distance * (1 + (usableEnergy - first) / later),
+});
+
+/** Inputs of {@link consumptionOverRange}. */
+export interface ConsumptionOverRangeInputs {
+  /** Energy that the battery gives from full to empty. */
+  readonly usableEnergy: Quantity<Energy>;
+  /** Distance driven with it. */
+  readonly range: Quantity<Length>;
+}
+
+/**
+ * Consumption over a whole range: usable energy per distance driven.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * consumptionOverRange({ usableEnergy: q("60 kWh"), range: q("400 km") }).in("Wh/km"); // 150
+ */
+export const consumptionOverRange: Relation<
+  ConsumptionOverRangeInputs,
+  Quantity<EnergyPerDistance>
+> = /* @__PURE__ */ relation({
+  name: "consumption over the range",
+  inputs: {
+    usableEnergy: { symbol: "E_u", unit: "kWh", meaning: "usable energy of the battery", atLeast: 0 },
+    range: { symbol: "R", unit: "km", meaning: "distance driven with it", above: 0 },
+  },
+  result: { symbol: "e", unit: "Wh/km" },
+  expression: "1000·E_u/R",
+  source: { document: "definition of a mean consumption", status: "definition" },
+  evaluate: ({ usableEnergy, range }) => (1000 * usableEnergy) / range,
+});
+
+/** Inputs of {@link testConsumptionAtWall}. */
+export interface TestConsumptionAtWallInputs {
+  /** Consumption at the battery. */
+  readonly atBattery: Quantity<EnergyPerDistance>;
+  /** Wall energy per battery energy: see {@link rechargeAllocationFactor}. */
+  readonly factor: number;
+}
+
+/**
+ * Consumption of a test at the wall, from that at the battery.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * testConsumptionAtWall({ atBattery: q("150 Wh/km"), factor: 1.12 }).in("Wh/km"); // 168
+ */
+export const testConsumptionAtWall: Relation<
+  TestConsumptionAtWallInputs,
+  Quantity<EnergyPerDistance>
+> = /* @__PURE__ */ relation({
+  name: "consumption at the wall",
+  inputs: {
+    atBattery: { symbol: "e_bat", unit: "Wh/km", meaning: "consumption at the battery", atLeast: 0 },
+    factor: { symbol: "RAF", unit: "1", meaning: "wall energy per battery energy", atLeast: 1 },
+  },
+  result: { symbol: "e_ac", unit: "Wh/km" },
+  expression: "RAF·e_bat",
+  source: { document: "SAE J1634, section 8", status: "memory" },
+  evaluate: ({ atBattery, factor }) => factor * atBattery,
 });

@@ -1,5 +1,5 @@
 import { InputError, type Mass, type Quantity, quantity, readOptions, type Source } from "@tarewatt/units";
-import { doubtsOfRules, rules } from "./rule.js";
+import { doubtsOfRules, type Rule, rules } from "./rule.js";
 
 /** Load that the test weight basis adds to the curb mass, in lb: 86.129-94, as quoted. */
 const LOAD = 300;
@@ -36,9 +36,16 @@ export interface TestWeightClass {
   /** Inertia weight class, under which some US tables list it. */
   readonly inertiaWeightClass: Quantity<Mass>;
   /** Curb masses that fall into the class. */
-  readonly curbMass: { readonly low: Quantity<Mass>; readonly high: Quantity<Mass> };
+  readonly curbMass: {
+    /** Lightest. */
+    readonly low: Quantity<Mass>;
+    /** Heaviest. */
+    readonly high: Quantity<Mass>;
+  };
   /** Where the class is from. */
   readonly source: Source;
+  /** The rules behind it. */
+  readonly rules: readonly Rule[];
   /** What a reader should doubt. */
   readonly warnings: readonly string[];
 }
@@ -92,8 +99,18 @@ export function curbMassOfTestWeight(options: CurbMassOfTestWeightOptions): Test
   return classOf(found);
 }
 
-function neighbours(given: number): string {
-  const all = [...CLASSES.map((row) => row[1]), ...Array.from({ length: 17 }, (_, i) => EVEN.first + i * EVEN.step)];
+function allWeights(): number[] {
+  return [...CLASSES.map((row) => row[1]), ...Array.from({ length: 17 }, (_, i) => EVEN.first + i * EVEN.step)];
+}
+
+/** Whether a mass in lb is an equivalent test weight, to half a percent: weights are often given in whole kilograms. @internal */
+export function isTestWeight(given: number): boolean {
+  return allWeights().some((weight) => Math.abs(given / weight - 1) < 0.005);
+}
+
+/** The equivalent test weights beside a mass in lb, in words. @internal */
+export function neighbours(given: number): string {
+  const all = allWeights();
   const above = all.findIndex((weight) => weight > given);
   return above <= 0 ? String(all[0]) : `${all[above - 1]} and ${all[above]}`;
 }
@@ -110,22 +127,17 @@ function classOf(basis: number): TestWeightClass {
     section: seen ? "table 1" : "table 1; this row from memory",
     status: seen ? "seen" : "memory",
   };
+  const list = rules(
+    { rule: `the class of ${testWeight} lb`, source },
+    { rule: "test weight basis is curb mass and 300 lb", source: { document: "40 CFR 86.129-94", status: "quoted" } },
+  );
   const pounds = (value: number) => quantity(value, "lb");
   return Object.freeze({
     equivalentTestWeight: pounds(testWeight),
     inertiaWeightClass: pounds(inertiaClass),
     curbMass: Object.freeze({ low: pounds(low - LOAD), high: pounds(upTo - LOAD) }),
     source: Object.freeze(source),
-    warnings: Object.freeze(
-      doubtsOfRules(
-        rules(
-          { rule: `the class of ${testWeight} lb`, source },
-          {
-            rule: "test weight basis is curb mass and 300 lb",
-            source: { document: "40 CFR 86.129-94", status: "quoted" },
-          },
-        ),
-      ),
-    ),
+    rules: list,
+    warnings: Object.freeze(doubtsOfRules(list)),
   });
 }

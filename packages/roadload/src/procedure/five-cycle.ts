@@ -8,12 +8,20 @@ import {
   type Source,
 } from "@tarewatt/units";
 
+/** Coefficients of one curve of {@link derivedFiveCycle}. */
+export interface DerivedFiveCycleCurve {
+  /** Intercept, in gal/mi. */
+  readonly intercept: number;
+  /** Slope. */
+  readonly slope: number;
+}
+
 /** Coefficients of {@link derivedFiveCycle} for city and highway. */
 export interface DerivedFiveCycleSet {
   /** For the fuel economy of the city. */
-  readonly city: { readonly intercept: number; readonly slope: number };
+  readonly city: DerivedFiveCycleCurve;
   /** For the fuel economy of the highway. */
-  readonly highway: { readonly intercept: number; readonly slope: number };
+  readonly highway: DerivedFiveCycleCurve;
   /** Model years that it was made for. */
   readonly modelYears: string;
   /** Where the values are from. */
@@ -27,28 +35,29 @@ export interface DerivedFiveCycleSet {
  * @example
  * derivedFiveCycleSets["2006"].city.slope; // 1.1805
  */
-export const derivedFiveCycleSets = /* @__PURE__ */ Object.freeze({
-  "2006": /* @__PURE__ */ Object.freeze({
-    city: /* @__PURE__ */ Object.freeze({ intercept: 0.003259, slope: 1.1805 }),
-    highway: /* @__PURE__ */ Object.freeze({ intercept: 0.001376, slope: 1.3466 }),
-    modelYears: "2008 and later, until replaced",
-    source: /* @__PURE__ */ Object.freeze({
-      document: "40 CFR 600.210, rule of 2006",
-      section: "as two unrelated open data preparations have it",
-      status: "quoted",
-    } as const),
-  }),
-  "2015": /* @__PURE__ */ Object.freeze({
-    city: /* @__PURE__ */ Object.freeze({ intercept: 0.004091, slope: 1.1601 }),
-    highway: /* @__PURE__ */ Object.freeze({ intercept: 0.003191, slope: 1.2945 }),
-    modelYears: "2017 and later",
-    source: /* @__PURE__ */ Object.freeze({
-      document: "40 CFR 600.210, letter of the Administrator of 2015",
-      section: "as one open script has it; the letter was not seen",
-      status: "quoted",
-    } as const),
-  }),
-} as const satisfies Readonly<Record<string, DerivedFiveCycleSet>>);
+export const derivedFiveCycleSets: Readonly<Record<"2006" | "2015", DerivedFiveCycleSet>> =
+  /* @__PURE__ */ Object.freeze({
+    "2006": /* @__PURE__ */ Object.freeze({
+      city: /* @__PURE__ */ Object.freeze({ intercept: 0.003259, slope: 1.1805 }),
+      highway: /* @__PURE__ */ Object.freeze({ intercept: 0.001376, slope: 1.3466 }),
+      modelYears: "2008 and later, until replaced",
+      source: /* @__PURE__ */ Object.freeze({
+        document: "40 CFR 600.210, rule of 2006",
+        section: "as two unrelated open data preparations have it",
+        status: "quoted",
+      }),
+    }),
+    "2015": /* @__PURE__ */ Object.freeze({
+      city: /* @__PURE__ */ Object.freeze({ intercept: 0.004091, slope: 1.1601 }),
+      highway: /* @__PURE__ */ Object.freeze({ intercept: 0.003191, slope: 1.2945 }),
+      modelYears: "2017 and later",
+      source: /* @__PURE__ */ Object.freeze({
+        document: "40 CFR 600.210, letter of the Administrator of 2015",
+        section: "as one open script has it; the letter was not seen",
+        status: "quoted",
+      }),
+    }),
+  });
 
 /** Inputs of {@link derivedFiveCycle}. */
 export interface DerivedFiveCycleInputs {
@@ -119,7 +128,13 @@ const source = {
 } as const;
 const result = { symbol: "e_5", unit: "Wh/mi" } as const;
 const VALIDITY =
-  "inputs of one vehicle, at the wall; the constants are from memory: check them before anybody relies on them";
+  "inputs of one vehicle, at the wall, whose cold bag 1 takes more than its hot bag 3; the constants are from memory: check them before anybody relies on them";
+
+/** What starts cost by the rule, per distance and before its division; a start that gains energy is none. */
+function startOf(n: Readonly<Record<"bag1" | "bag3" | "bag1Cold" | "bag3Cold", number>>): number {
+  const start = 0.33 * 3.6 * (0.76 * (n.bag1 - n.bag3) + 0.24 * (n.bag1Cold - n.bag3Cold));
+  return start < 0 ? Number.NaN : start;
+}
 
 /** Inputs of {@link fiveCycleCity}. */
 export interface FiveCycleCityInputs extends FiveCycleInputs {
@@ -132,7 +147,7 @@ export interface FiveCycleCityInputs extends FiveCycleInputs {
  *
  * The rule is written in fuel economies; as consumptions the sums are the same. All its constants are from memory.
  *
- * @throws InputError `NEGATIVE`; otherwise as every relation
+ * @throws InputError `NEGATIVE`, `NOT_VALID_HERE` when starts would gain energy (bag 1 below bag 3); otherwise as every relation
  * @example
  * const warm = { bag1: q("260 Wh/mi"), bag2: q("230 Wh/mi"), bag3: q("240 Wh/mi") };
  * const cold = { bag1Cold: q("480 Wh/mi"), bag2Cold: q("350 Wh/mi"), bag3Cold: q("380 Wh/mi") };
@@ -148,7 +163,7 @@ export const fiveCycleCity: Relation<FiveCycleCityInputs, Quantity<EnergyPerDist
     source,
     validity: VALIDITY,
     evaluate: (n) =>
-      ((0.33 * 3.6 * (0.76 * (n.bag1 - n.bag3) + 0.24 * (n.bag1Cold - n.bag3Cold))) / 4.1 +
+      (startOf(n) / 4.1 +
         0.82 * (0.48 * n.bag2 + 0.41 * n.bag3 + 0.11 * n.us06City) +
         0.18 * (0.5 * n.bag2Cold + 0.5 * n.bag3Cold) +
         0.133 * 1.083 * (n.sc03 - 0.61 * n.bag3 - 0.39 * n.bag2)) /
@@ -166,7 +181,7 @@ export interface FiveCycleHighwayInputs extends Omit<FiveCycleInputs, "bag2Cold"
 /**
  * Vehicle-specific 5-cycle consumption on the highway. All its constants are from memory.
  *
- * @throws InputError `NEGATIVE`; otherwise as every relation
+ * @throws InputError `NEGATIVE`, `NOT_VALID_HERE` when starts would gain energy (bag 1 below bag 3); otherwise as every relation
  * @example
  * const warm = { bag1: q("260 Wh/mi"), bag2: q("230 Wh/mi"), bag3: q("240 Wh/mi") };
  * const cold = { bag1Cold: q("480 Wh/mi"), bag3Cold: q("380 Wh/mi"), sc03: q("310 Wh/mi") };
@@ -187,7 +202,7 @@ export const fiveCycleHighway: Relation<FiveCycleHighwayInputs, Quantity<EnergyP
     source,
     validity: VALIDITY,
     evaluate: (n) =>
-      ((0.33 * 3.6 * (0.76 * (n.bag1 - n.bag3) + 0.24 * (n.bag1Cold - n.bag3Cold))) / 60 +
+      (startOf(n) / 60 +
         1.007 * (0.79 * n.us06Highway + 0.21 * n.hwfet) +
         0.133 * 0.377 * (n.sc03 - 0.61 * n.bag3 - 0.39 * n.bag2)) /
       0.905,

@@ -1,4 +1,6 @@
 import type { Energy, EnergyPerDistance, Length, Quantity, Step } from "@tarewatt/units";
+import type { Following } from "../energy/drive-result.js";
+import type { ProcedureConditions } from "./reference-conditions.js";
 import type { Rule } from "./rule.js";
 
 /** Consumption by boundary. */
@@ -33,6 +35,10 @@ export interface ProcedureResult {
   readonly usableEnergy: Quantity<Energy>;
   /** The parts that it reports beside. */
   readonly parts: readonly ProcedurePart[];
+  /** What it was driven with; only of a simulated procedure. */
+  readonly conditions?: ProcedureConditions;
+  /** How well the vehicle followed the cycle that it followed worst; only of a simulated one whose power is limited. */
+  readonly following?: Following;
   /** The rules that the figures rest on. */
   readonly rules: readonly Rule[];
   /** What a reader should doubt, such as rules that are only remembered. */

@@ -4,16 +4,21 @@ import type { ProcedurePart, ProcedureResult } from "./procedure-result.js";
 import type { Rule } from "./rule.js";
 
 /** What a label takes of a test, checked. @internal */
-export interface Test extends Pick<ProcedureResult, "rules" | "usableEnergy" | "working"> {
-  /** City and highway together. */
-  readonly whole: ProcedurePart;
+export interface Test
+  extends Pick<ProcedureResult, "rules" | "warnings" | "usableEnergy" | "working" | "conditions" | "following"> {
   readonly city: ProcedurePart;
   readonly highway: ProcedurePart;
 }
 
 /** A test that came from here, or looks like one in all its parts. @internal */
 export function readTest(given: unknown): Test {
-  const { parts, rules: list, working, range, consumption, usableEnergy } = Object(given) as Partial<ProcedureResult>;
+  const test = Object(given) as Partial<ProcedureResult>;
+  const { parts, rules: list, working, range, consumption, usableEnergy, warnings, conditions, following } = test;
+  if ("adjustment" in test) {
+    throw new InputError("WRONG_CHOICE", "test is adjusted already: give the unadjusted test, not a label made of it", {
+      name: "test",
+    });
+  }
   const find = (name: string): unknown =>
     Array.isArray(parts) ? parts.find((part) => Object(part).name === name) : undefined;
   const [city, highway] = [find("city"), find("highway")];
@@ -21,19 +26,32 @@ export function readTest(given: unknown): Test {
     throw new InputError("WRONG_CHOICE", "test must come from usMultiCycle or simulateUsTest", { name: "test" });
   }
   readNumber("test.usableEnergy", usableEnergy, { unit: "kWh", above: 0 });
+  readPart("test", { name: "combined", range, consumption });
   return {
-    whole: readPart("test", { name: "combined", range, consumption }),
     city: readPart("city", city),
     highway: readPart("highway", highway),
-    rules: list.map((each) => {
-      const { rule, source } = Object(each) as Partial<Rule>;
-      // Refuses what is no source.
-      sourceLine(source as Source);
-      return { rule: readWords("test.rules", rule), source: source as Source };
-    }),
+    rules: readRules("test.rules", list),
     usableEnergy: usableEnergy as Quantity<Energy>,
+    warnings: readWarnings("test.warnings", warnings),
     working,
+    ...(conditions === undefined ? {} : { conditions }),
+    ...(following === undefined ? {} : { following }),
   };
+}
+
+/** Rules of a result, checked. @internal */
+export function readRules(name: string, given: readonly unknown[]): Rule[] {
+  return given.map((each) => {
+    const { rule, source } = Object(each) as Partial<Rule>;
+    // Refuses what is no source.
+    sourceLine(source as Source);
+    return { rule: readWords(name, rule), source: source as Source };
+  });
+}
+
+/** Warnings of a result, checked; none when it has none. @internal */
+export function readWarnings(name: string, given: unknown): string[] {
+  return Array.isArray(given) ? given.map((each) => readWords(name, each)) : [];
 }
 
 function readPart(name: string, given: unknown): ProcedurePart {

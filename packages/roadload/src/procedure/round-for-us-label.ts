@@ -9,7 +9,8 @@ import {
   readOptions,
 } from "@tarewatt/units";
 import type { ProcedureResult } from "./procedure-result.js";
-import type { Rule } from "./rule.js";
+import { readRules, readWarnings } from "./read-test.js";
+import { doubtsOfRules, isDoubtOfRules, type Rule, rules } from "./rule.js";
 import type { UsLabelResult } from "./us-label.js";
 
 /** Options of {@link roundForUsLabel}. */
@@ -26,8 +27,10 @@ export interface UsLabelFigures {
   readonly economy?: Quantity<DistancePerEnergy>;
   /** Combined consumption at the wall, to the kWh/100 mi; only when the recharge is known. */
   readonly consumption?: Quantity<EnergyPerDistance>;
-  /** Where the rounding is from. */
-  readonly rule: Rule;
+  /** The rules behind the label and its rounding. */
+  readonly rules: readonly Rule[];
+  /** What a reader should doubt: what the label warns of, and the rounding. */
+  readonly warnings: readonly string[];
 }
 
 /**
@@ -47,13 +50,25 @@ export interface UsLabelFigures {
  */
 export function roundForUsLabel(options: RoundForUsLabelOptions): UsLabelFigures {
   readOptions("roundForUsLabel", options, {}, ["label"]);
-  const { range, economy, consumption } = Object(options.label) as Partial<UsLabelResult>;
-  if (range === undefined || consumption === undefined) {
+  const {
+    range,
+    economy,
+    consumption,
+    adjustment,
+    rules: behind,
+    warnings,
+  } = Object(options.label) as Partial<UsLabelResult>;
+  if (range === undefined || consumption === undefined || adjustment === undefined || !Array.isArray(behind)) {
     throw new InputError("WRONG_CHOICE", "label must come from usLabel", { name: "label" });
   }
   const miles = Math.round(readNumber("label.range", range, { unit: "mi", atLeast: 0 }));
   const combined = economy?.combined;
   const { atWall } = Object(consumption) as Partial<ProcedureResult["consumption"]>;
+  const list = rules(...readRules("label.rules", behind), {
+    rule: "whole miles, MPGe and kWh/100 mi; the unit kWh/100 mi was seen, the whole numbers are remembered",
+    source: { document: "40 CFR 600.311-12", section: "(c)", status: "memory" },
+  });
+  const others = readWarnings("label.warnings", warnings).filter((each) => !isDoubtOfRules(each));
   return Object.freeze({
     range: quantity(miles, "mi"),
     ...(combined === undefined
@@ -67,9 +82,7 @@ export function roundForUsLabel(options: RoundForUsLabelOptions): UsLabelFigures
             "kWh/100 mi",
           ),
         }),
-    rule: Object.freeze({
-      rule: "whole miles, MPGe and kWh/100 mi",
-      source: Object.freeze({ document: "40 CFR 600.311-12", section: "(c)", status: "memory" } as const),
-    }),
+    rules: list,
+    warnings: Object.freeze([...others, ...doubtsOfRules(list)]),
   });
 }

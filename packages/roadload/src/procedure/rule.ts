@@ -1,4 +1,4 @@
-import { type Source, sourceLine } from "@tarewatt/units";
+import type { Source } from "@tarewatt/units";
 
 /** A rule of a procedure that a result rests on. */
 export interface Rule {
@@ -13,18 +13,30 @@ export function rules(...list: readonly Rule[]): readonly Rule[] {
   return Object.freeze(list.map(({ rule, source }) => Object.freeze({ rule, source: Object.freeze({ ...source }) })));
 }
 
-/** What a reader should know of the rules: those that nobody here has read. @internal */
+/** Rules longer than this are not repeated in a warning. */
+const SHORT = 90;
+
+/** What a reader should know of the rules: that nobody here has read some of them. Which ones, the rules say. @internal */
 export function doubtsOfRules(list: readonly Rule[]): string[] {
   const of = (status: Source["status"], words: string): string[] => {
     const found = list.filter(({ source }) => source.status === status);
-    return found.length === 0
-      ? []
-      : [
-          `${words}: ${found.map(({ rule, source }) => `${rule} [${sourceLine({ ...source, status: "seen" })}]`).join("; ")}`,
-        ];
+    const [only] = found;
+    if (only === undefined) return [];
+    const which =
+      list.length === 1 || (found.length === 1 && only.rule.length <= SHORT)
+        ? only.rule
+        : `${found.length} of ${list.length}, see rules`;
+    return [`${words}: ${which}`];
   };
   return [
-    ...of("memory", "rests on rules that are remembered, and were not checked against the regulation"),
-    ...of("quoted", "rests on rules that were seen only as quoted by others"),
+    ...of("memory", `${RESTS} are remembered, not checked against the regulation`),
+    ...of("quoted", `${RESTS} were seen only as quoted by others`),
   ];
+}
+
+const RESTS = "rests on rules that";
+
+/** Whether a warning is one of those: a result that adds rules makes its own. @internal */
+export function isDoubtOfRules(warning: string): boolean {
+  return warning.startsWith(RESTS);
 }

@@ -2,12 +2,15 @@ import { quantity, type Step, type Working } from "@tarewatt/units";
 import { cltcP } from "../cycle/cltc-p.js";
 import type { Cycle } from "../cycle/cycle.js";
 import { nedc } from "../cycle/nedc.js";
-import { consumptionOf, type Driven, partOf } from "./driven-cycles.js";
+import { consumptionOverRange, repeatedCycleRange } from "./depletion.js";
+import { consumptionsOf, type DrivenCycle, doubtsOfRecharge, wallPerBattery } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
+import type { SimulatedProcedure } from "./reference-conditions.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
-import { asSimulated, type ProcedureVehicle, simulated } from "./simulate.js";
+import { asSimulated, assertLastsFor, type ProcedureVehicle, simulated } from "./simulate.js";
 
 interface Words {
+  readonly reference: SimulatedProcedure;
   readonly procedure: string;
   readonly rangeMeans: string;
   readonly rules: readonly Rule[];
@@ -15,30 +18,30 @@ interface Words {
 
 /** A procedure that repeats one cycle until the battery is empty. */
 function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words: Words): ProcedureResult {
-  const ready = simulated(where, vehicle);
-  const usableEnergy = vehicle.usableEnergy.in("kWh");
-  const [cold, warm] = ready.drive(cycle, 2).map(({ energy, distance }) => ({
-    energy: energy.in("kWh"),
-    distance: distance.in("km"),
-  })) as unknown as readonly [Driven, Driven];
-  const wallPerBattery = ready.rechargeEnergy?.ratioTo(vehicle.usableEnergy);
+  const ready = simulated(where, vehicle, words.reference);
+  const usable = vehicle.usableEnergy;
+  const usableEnergy = usable.in("kWh");
+  const [cold, warm] = ready.drive(cycle, 2) as readonly [DrivenCycle, DrivenCycle];
+  assertLastsFor(`one ${cycle.name}`, [cold], usable);
+  const [first, later] = [cold, warm].map(({ energy }) => energy.in("kWh")) as [number, number];
+  const numbers = { usableEnergy, first, later, distance: cold.distance.in("km") };
+  const factor = wallPerBattery(usableEnergy, ready.rechargeEnergy?.in("kWh"));
   const figures = (working?: Working) => {
-    // The first, cold cycle is one of all those that the battery lasts for.
-    const firstWeight = Math.min(1, cold.energy / usableEnergy);
-    const consumption = consumptionOf([cold, warm], firstWeight, working);
-    return partOf(cycle.name, consumption, { usableEnergy, wallPerBattery }, "km", working);
+    const range = repeatedCycleRange.of(numbers, working);
+    const consumption = consumptionOverRange.of({ usableEnergy, range }, working);
+    return { range: quantity(range, "km"), consumption: consumptionsOf(consumption, factor, "km", working) };
   };
-  const { range, consumption } = figures();
+  const { procedure, rangeMeans, rules: list } = words;
   return asSimulated(
     Object.freeze({
-      ...words,
-      range,
-      consumption,
+      ...{ procedure, rangeMeans, rules: list },
+      ...figures(),
       usableEnergy: quantity(usableEnergy, "kWh"),
       parts: Object.freeze([]),
-      warnings: Object.freeze(doubtsOfRules(words.rules)),
+      warnings: Object.freeze([...doubtsOfRules(list), ...doubtsOfRecharge(factor)]),
       working: () => {
         const working: Working = [];
+        wallPerBattery(usableEnergy, ready.rechargeEnergy?.in("kWh"), working);
         figures(working);
         return working as Step[];
       },
@@ -48,10 +51,11 @@ function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words:
 }
 
 const oldEuropean: Words = {
+  reference: "nedc",
   procedure: "UN R101 on the NEDC",
   rangeMeans:
-    "distance on repeated NEDC until the vehicle cannot follow the curve above 50 km/h; taken here as usable energy per " +
-    "consumption, at 20 to 30 °C, without heating or cooling",
+    "distance on repeated NEDC until the vehicle cannot follow the curve above 50 km/h; taken here as what the " +
+    "usable energy lasts for, the first cycle with the cold start, at 20 to 30 °C, without heating or cooling",
   rules: /* @__PURE__ */ rules(
     {
       rule: "range is driven on repeated NEDC until the vehicle cannot follow the curve above 50 km/h",
@@ -84,8 +88,10 @@ export function simulateNedc(vehicle: ProcedureVehicle): ProcedureResult {
 }
 
 const chinese: Words = {
+  reference: "cltc",
   procedure: "CLTC-P as a cycle, without the rules of its procedure",
-  rangeMeans: "usable energy per consumption on the repeated cycle; the Chinese procedure's own rules are not claimed",
+  rangeMeans:
+    "distance that the usable energy lasts for on the repeated cycle, the first one with the cold start; the Chinese procedure's own rules are not claimed",
   rules: /* @__PURE__ */ rules({
     rule: "the cycle is driven as tabled",
     source: { document: "GB/T 38146.1-2019", section: "annex A", status: "quoted" },

@@ -10,8 +10,8 @@ import { usMultiCycle } from "./us-multi-cycle.js";
  *
  * @param vehicle - road load at the equivalent test weight, drivetrain, accessories, usable energy, charging
  * @returns unadjusted figures, as {@link usMultiCycle} gives them
- * @throws InputError `NOT_VALID_HERE` when the battery does not last for the cycles of the test or energy is counted at the
- *   wall, and what `driveCycle` throws
+ * @throws InputError `NOT_VALID_HERE` when the battery does not last for the cycles of the test, the vehicle cannot follow them,
+ *   the load is far from the conditions of the procedure (air, temperature, wind, mass), or energy is counted at the wall, and what `driveCycle` throws
  * @example
  * const body = { dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009, airDensity: referenceAir.us.density };
  * const load = roadLoad({ mass: q("4,750 lb"), ...body });
@@ -22,7 +22,7 @@ import { usMultiCycle } from "./us-multi-cycle.js";
  * usLabel({ test, adjustment: { method: "default" } }).range.in("mi"); // 261.5...
  */
 export function simulateUsTest(vehicle: ProcedureVehicle): ProcedureResult {
-  const ready = simulated("simulateUsTest", vehicle);
+  const ready = simulated("simulateUsTest", vehicle, "us");
   const [city, highway] = [ready.drive(udds, 4), ready.drive(hwfet, 2, false)];
   const { usableEnergy } = vehicle;
   assertLastsFor("the US multi-cycle test", [...city, ...highway], usableEnergy);

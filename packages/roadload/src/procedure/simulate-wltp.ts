@@ -13,8 +13,8 @@ import { wltpRange } from "./wltp-range.js";
  *
  * @param vehicle - road load at the test mass of the procedure, drivetrain, accessories, usable energy, charging
  * @returns range and consumption, as {@link wltpRange} gives them
- * @throws InputError `NOT_VALID_HERE` when the battery does not last for the cycles of the test or energy is counted at the
- *   wall, and what `driveCycle` throws
+ * @throws InputError `NOT_VALID_HERE` when the battery does not last for the cycles of the test, the vehicle cannot follow them,
+ *   the load is far from the conditions of the procedure (air, temperature, wind, mass), or energy is counted at the wall, and what `driveCycle` throws
  * @example
  * const body = { dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009, airDensity: referenceAir.wltp.density };
  * const load = roadLoad({ mass: q("2180 kg"), ...body });
@@ -26,7 +26,7 @@ import { wltpRange } from "./wltp-range.js";
  * parts.map(({ name }) => name).join(", "); // "city, low, medium, high, extra high"
  */
 export function simulateWltp(vehicle: ProcedureVehicle): ProcedureResult {
-  const ready = simulated("simulateWltp", vehicle);
+  const ready = simulated("simulateWltp", vehicle, "wltp");
   const { usableEnergy } = vehicle;
   const cycles = ready.drive(wltc3b, 2);
   const city = ready.drive(wltc3bCity, 4);

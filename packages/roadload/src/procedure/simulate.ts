@@ -1,13 +1,31 @@
-import { type Energy, InputError, type Power, type Quantity, quantity, readOptions, type Step } from "@tarewatt/units";
+import {
+  type Energy,
+  InputError,
+  type Mass,
+  type Power,
+  type Quantity,
+  quantity,
+  readOptions,
+  type Step,
+} from "@tarewatt/units";
 import type { Cycle } from "../cycle/cycle.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { driveCycle } from "../energy/drive-cycle.js";
-import type { DriveResult } from "../energy/drive-result.js";
+import type { DriveResult, Following } from "../energy/drive-result.js";
 import { rangeOn } from "../energy/range.js";
 import type { Fraction } from "../fraction.js";
-import type { RoadLoad } from "../resistance/road-load.js";
+import { assertRoadLoad, type RoadLoad } from "../resistance/road-load.js";
+import { assertFollows, breakOff } from "./break-off.js";
 import type { DrivenCycle } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
+import {
+  conditionsOf,
+  doubtsOfConditions,
+  type ProcedureConditions,
+  references,
+  type SimulatedProcedure,
+} from "./reference-conditions.js";
+import { type Rule, rules } from "./rule.js";
 
 /** A vehicle as a procedure is simulated with it. */
 export interface ProcedureVehicle {
@@ -23,6 +41,8 @@ export interface ProcedureVehicle {
   readonly chargingEfficiency?: Fraction | undefined;
   /** What the first cycle takes more than the later ones, at the battery: cold fluids and tyres. None when left out. */
   readonly coldStart?: Quantity<Energy> | undefined;
+  /** Curb mass, without driver: then the mass of the load is held against the test mass of the procedure. */
+  readonly curbMass?: Quantity<Mass> | undefined;
 }
 
 /** A simulated vehicle ready to be driven. @internal */
@@ -33,13 +53,21 @@ export interface Simulated {
   readonly drive: (cycle: Cycle, times: number, cold?: boolean) => readonly DrivenCycle[];
   /** What drivetrain, load and cycles warn of. */
   readonly warnings: () => readonly string[];
+  /** What of the vehicle does not fit the procedure. */
+  readonly misfits: readonly string[];
+  /** What it is driven with. */
+  readonly conditions: ProcedureConditions;
+  /** How it followed the cycle that it followed worst; undefined when nothing limits its power. */
+  readonly following: () => Following | undefined;
   /** How the cycles came about. */
   readonly steps: () => Step[];
 }
 
 /** Reads a vehicle and makes it ready. @internal */
-export function simulated(where: string, vehicle: ProcedureVehicle): Simulated {
+export function simulated(where: string, vehicle: ProcedureVehicle, procedure: SimulatedProcedure): Simulated {
   const {
+    accessories: power,
+    curbMass,
     usableEnergy,
     chargingEfficiency,
     coldStart = 0,
@@ -48,16 +76,22 @@ export function simulated(where: string, vehicle: ProcedureVehicle): Simulated {
     vehicle,
     {
       usableEnergy: { unit: "kWh", above: 0 },
+      accessories: { unit: "W", atLeast: 0 },
       chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
       coldStart: { unit: "kWh", atLeast: 0, optional: true },
+      curbMass: { unit: "kg", above: 0, atMost: 6000, optional: true },
     },
-    ["load", "drivetrain", "accessories"],
+    ["load", "drivetrain"],
   );
   const { load, drivetrain, accessories } = vehicle;
+  assertRoadLoad(load);
+  const misfits = doubtsOfConditions(references[procedure], load, power, curbMass);
   const runs: DriveResult[] = [];
   const warnings = new Set<string>();
   const drive: Simulated["drive"] = (cycle, times, cold = true) => {
-    const result = driveCycle({ cycle, load, drivetrain, accessories });
+    const options = { cycle, load, drivetrain, accessories };
+    const result = driveCycle(options);
+    assertFollows(options, result);
     runs.push(result);
     // It refuses a consumption at the wall, and warns of one at the cells.
     const { warnings: ofRange } = rangeOn({ usableEnergy: vehicle.usableEnergy, result });
@@ -73,19 +107,40 @@ export function simulated(where: string, vehicle: ProcedureVehicle): Simulated {
     rechargeEnergy: chargingEfficiency === undefined ? undefined : quantity(usableEnergy / chargingEfficiency, "kWh"),
     drive,
     warnings: () => [...warnings],
+    misfits,
+    conditions: conditionsOf(load, accessories),
+    following: () => worst(runs.flatMap(({ following }) => following ?? [])),
     steps: () => runs.flatMap((run) => run.working()),
   };
 }
 
-/** A result of simulated cycles, which says so. @internal */
-export function asSimulated(result: ProcedureResult, { warnings, steps }: Simulated): ProcedureResult {
-  const doubts = warnings();
+/** What a simulation adds to the rules of a test. */
+const driven = (): Rule => ({
+  rule: "a vehicle that is more than 2 km/h too slow for 4 s cannot be tested",
+  source: breakOff.source,
+});
+
+/** A result of simulated cycles, which says so, and whether it was driven as the procedure has it. @internal */
+export function asSimulated(result: ProcedureResult, simulation: Simulated): ProcedureResult {
+  const { warnings, misfits, conditions, steps } = simulation;
+  const following = simulation.following();
+  const asGiven = misfits.length === 0 ? "" : ", not quite as the procedure has it (see warnings)";
+  const list = following === undefined ? result.rules : rules(...result.rules, driven());
   return Object.freeze({
     ...result,
-    procedure: `${result.procedure}, simulated`,
-    warnings: Object.freeze([...doubts, ...result.warnings]),
+    procedure: `${result.procedure}, simulated${asGiven}`,
+    rules: list,
+    conditions,
+    ...(following === undefined ? {} : { following }),
+    warnings: Object.freeze([...misfits, ...warnings(), ...result.warnings]),
     working: () => [...steps(), ...result.working()],
   });
+}
+
+function worst(all: readonly Following[]): Following | undefined {
+  const [first, ...others] = all;
+  if (first === undefined) return undefined;
+  return others.reduce((a, b) => (b.behind.in("s") > a.behind.in("s") ? b : a), first);
 }
 
 /** Refuses a battery that cannot drive the cycles of a procedure. @internal */

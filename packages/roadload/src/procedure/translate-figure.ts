@@ -1,7 +1,8 @@
-import { type EnergyPerDistance, InputError, isQuantity, type Length, type Quantity } from "@tarewatt/units";
+import { type EnergyPerDistance, InputError, isQuantity, type Length, type Quantity, type Step } from "@tarewatt/units";
 import { type FamilyFigures, type FigureProcedure, familyFigures, propertiesOf } from "./family-figures.js";
 import { fitted, percentile } from "./fit-member.js";
 import { procedureOf, readFigure, readKnown } from "./read-figure.js";
+import { doubtsOfRules } from "./rule.js";
 import type {
   Likely,
   TranslateConsumptionOptions,
@@ -10,6 +11,8 @@ import type {
   TranslateRangeOptions,
   VariedProperty,
 } from "./translated-figure.js";
+import { translatedConsumption, translatedRange } from "./translated-relations.js";
+import { translationRules } from "./translation-rules.js";
 import { drawFamily, type FamilyMember, type FamilyProperty, vehicleFamily } from "./vehicle-family.js";
 
 /** Vehicles that are drawn from the family. */
@@ -61,6 +64,7 @@ export function translateFigure(
     likely: percentile(ratios, 0.5),
     high: percentile(ratios, 0.9),
   });
+  const list = translationRules(from, to);
   const shared = {
     from,
     to,
@@ -70,7 +74,14 @@ export function translateFigure(
       : "the figure is multiplied by the ratio of the family: without the usable energy it says nothing of the consumption",
     vehicles: Object.freeze({ simulated: COUNT, kept: kept.length }),
     varied: variedOf(from, to, known, kind === "consumption" && boundary === "wall"),
-    warnings: Object.freeze(warningsOf(from, to, known, kept.length)),
+    rules: list,
+    warnings: Object.freeze([...warningsOf(from, to, known, kept.length), ...doubtsOfRules(list)]),
+    working: (): Step[] =>
+      [ratio.low, ratio.likely, ratio.high].map((each) =>
+        "range" in options
+          ? translatedRange.explain({ figure: options.range, ratio: each })
+          : translatedConsumption.explain({ figure: options.consumption, ratio: each }),
+      ),
   };
   // Beside the figure, in its unit
   const times = <D extends Quantity<Length> | Quantity<EnergyPerDistance>>(given: D): Likely<D> =>

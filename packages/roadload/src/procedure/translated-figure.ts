@@ -1,6 +1,7 @@
-import type { Area, Energy, EnergyPerDistance, Length, Mass, Quantity } from "@tarewatt/units";
+import type { Area, Energy, EnergyPerDistance, Length, Mass, Quantity, Step } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 import type { FigureProcedure } from "./family-figures.js";
+import type { Rule } from "./rule.js";
 import type { FamilyPrior, FamilyProperty } from "./vehicle-family.js";
 
 /** What is known of the vehicle of a figure; what is not is varied. */
@@ -74,9 +75,18 @@ export interface TranslatedFigure<D extends Quantity<Length> | Quantity<EnergyPe
   /** How the family was held to the given figure. */
   readonly anchor: string;
   /** How many vehicles were simulated, and how many of them can show the given figure. */
-  readonly vehicles: { readonly simulated: number; readonly kept: number };
+  readonly vehicles: {
+    /** How many were drawn. */
+    readonly simulated: number;
+    /** How many of them can show the given figure. */
+    readonly kept: number;
+  };
   /** What was varied. */
   readonly varied: readonly VariedProperty[];
+  /** What each procedure is taken for, and what the family rests on. */
+  readonly rules: readonly Rule[];
   /** What a reader should doubt. */
   readonly warnings: readonly string[];
+  /** How the figures came about from the given one: the ratios are those of the family. */
+  working(): Step[];
 }

@@ -1,18 +1,28 @@
 import { type Energy, type Quantity, quantity, readOptions, type Step, type Working } from "@tarewatt/units";
-import { combinedConsumption, combinedWeights } from "./combined.js";
+import { combinedConsumption, combinedRange } from "./combined.js";
+import { assertLength, lengthSource } from "./cycle-lengths.js";
 import {
   consumptionOf,
+  consumptionsOf,
   type Driven,
   type DrivenCycle,
-  meanConsumption,
+  doubtsOfRecharge,
   partOf,
   readDriven,
-  shown,
   wallPerBattery,
   weightOfFirst,
 } from "./driven-cycles.js";
+import { highwayConsumption } from "./highway-consumption.js";
 import type { ProcedureResult } from "./procedure-result.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
+
+/** One part of the US multi-cycle test. */
+export interface UsMultiCycleStep {
+  /** What is driven. */
+  readonly drive: "UDDS" | "HWFET" | "constant";
+  /** What comes then. */
+  readonly then: string;
+}
 
 /**
  * What is driven in the US multi-cycle test, in order, with what lies between: 40 CFR 600.116-12(a)(2), seen. Both
@@ -21,7 +31,7 @@ import { doubtsOfRules, type Rule, rules } from "./rule.js";
  * @example
  * usMultiCycleOrder.map(({ drive }) => drive).join(" "); // "UDDS HWFET UDDS constant UDDS HWFET UDDS constant"
  */
-export const usMultiCycleOrder = /* @__PURE__ */ (() =>
+export const usMultiCycleOrder: readonly UsMultiCycleStep[] = /* @__PURE__ */ (() =>
   Object.freeze(
     (
       [
@@ -70,6 +80,7 @@ const rested: readonly Rule[] = /* @__PURE__ */ rules(
     rule: "consumption at the wall is that at the battery times recharge per usable energy",
     source: { document: "SAE J1634", section: "8", status: "memory" },
   },
+  { rule: "each cycle was driven whole, to 2 % of its length", source: lengthSource },
 );
 
 /**
@@ -82,7 +93,7 @@ const rested: readonly Rule[] = /* @__PURE__ */ rules(
  * @param options - the cycles as driven, the usable energy, the recharge
  * @returns unadjusted figures; give them to {@link usLabel}
  * @throws InputError `INCONSISTENT` when there are not four and two cycles, they take more than the battery gives, or the
- *   recharge is less than that; `EMPTY`, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
+ *   recharge is less than that or more than twice as much; when a cycle is not as long as it should be; `EMPTY`, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * const [first, later] = [{ energy: q("1.9 kWh"), distance: q("7.45 mi") }, { energy: q("1.7 kWh"), distance: q("7.45 mi") }];
  * const highway = { energy: q("2.6 kWh"), distance: q("10.26 mi") };
@@ -100,8 +111,10 @@ export function usMultiCycle(options: UsMultiCycleOptions): ProcedureResult {
     { usableEnergy: { unit: "kWh", above: 0 }, rechargeEnergy: { unit: "kWh", above: 0, optional: true } },
     ["city", "highway"],
   );
-  const city = readDriven("city", options.city, 4, 4);
-  const highway = readDriven("highway", options.highway, 2, 2);
+  const city = readDriven("city", options.city, [4, 4], "mi");
+  const highway = readDriven("highway", options.highway, [2, 2], "mi");
+  assertLength("city", city, "UDDS", "mi");
+  assertLength("highway", highway, "HWFET", "mi");
   const basis: Basis = { usableEnergy, wallPerBattery: wallPerBattery(usableEnergy, rechargeEnergy) };
   const figures = figuresOf(city, highway, basis);
   return Object.freeze({
@@ -112,11 +125,11 @@ export function usMultiCycle(options: UsMultiCycleOptions): ProcedureResult {
     ...figures,
     usableEnergy: quantity(usableEnergy, "kWh"),
     rules: rested,
-    warnings: Object.freeze(doubtsOfRules(rested)),
+    warnings: Object.freeze([...doubtsOfRules(rested), ...doubtsOfRecharge(basis.wallPerBattery)]),
     working: () => {
       const working: Working = [];
-      figuresOf(city, highway, basis, working);
       wallPerBattery(usableEnergy, rechargeEnergy, working);
+      figuresOf(city, highway, basis, working);
       return working as Step[];
     },
   });
@@ -129,21 +142,19 @@ interface Basis {
 
 function figuresOf(city: readonly Driven[], highway: readonly Driven[], basis: Basis, working?: Working) {
   const firstWeight = weightOfFirst("city and highway", [...city, ...highway], basis.usableEnergy, working);
-  const inCity = consumptionOf(city, firstWeight, working);
-  const onHighway = meanConsumption(highway);
+  const inCity = consumptionOf(city, firstWeight, "mi", working);
+  const [first, second] = highway.map(({ energy, distance }) => (1000 * energy) / distance) as [number, number];
+  const onHighway = highwayConsumption.of({ first, second }, working);
   const parts = [
     partOf("city", inCity, basis, "mi", working),
     partOf("highway", onHighway, basis, "mi", working),
   ] as const;
-  const perMile = quantity(1, "mi").in("km");
-  const combined = combinedConsumption.of({ city: inCity * perMile, highway: onHighway * perMile }, working) / perMile;
+  const combined = combinedConsumption.of({ city: inCity, highway: onHighway }, working);
+  const consumption = consumptionsOf(combined, basis.wallPerBattery, "mi", working);
   const [c, h] = parts.map(({ range }) => range.in("mi")) as [number, number];
   return {
-    range: quantity(combinedWeights.city * c + combinedWeights.highway * h, "mi"),
-    consumption: Object.freeze({
-      atBattery: shown(combined, "mi"),
-      ...(basis.wallPerBattery === undefined ? {} : { atWall: shown(combined * basis.wallPerBattery, "mi") }),
-    }),
+    range: quantity(combinedRange.of({ city: c, highway: h }, working), "mi"),
+    consumption,
     parts: Object.freeze(parts),
   };
 }

@@ -2,8 +2,11 @@ import type { Source } from "@tarewatt/units";
 
 /** What is assumed of one property of vehicles that are not known further: low, most likely and high, triangular between. */
 export interface FamilyPrior {
+  /** Lowest value. */
   readonly low: number;
+  /** Most likely value. */
   readonly likely: number;
+  /** Highest value. */
   readonly high: number;
   /** Unit of the three; empty for a pure number. */
   readonly unit: string;
@@ -37,6 +40,44 @@ function deviation(cycle: string): FamilyPrior {
   return prior([-0.098, 0, 0.098], "", meaning, certificates);
 }
 
+/** What is assumed of each property: see {@link vehicleFamily}. */
+export interface VehicleFamily {
+  /** Curb mass. */
+  readonly curbMass: FamilyPrior;
+  /** Drag area on the road. */
+  readonly dragArea: FamilyPrior;
+  /** Rolling resistance coefficient, with bearings and spin. */
+  readonly rollingResistanceCoefficient: FamilyPrior;
+  /** Wheel energy per energy at the battery's terminals. */
+  readonly efficiency: FamilyPrior;
+  /** Part of the braking energy that the motors take. */
+  readonly regenerationShare: FamilyPrior;
+  /** Accessories during the tests. */
+  readonly accessories: FamilyPrior;
+  /** Battery energy per wall energy. */
+  readonly chargingEfficiency: FamilyPrior;
+  /** Vehicle load of the world-wide procedure. */
+  readonly vehicleLoad: FamilyPrior;
+  /** US label figure per unadjusted one. */
+  readonly labelAdjustment: FamilyPrior;
+  /** Road load of the old European procedure per that of the world-wide one. */
+  readonly nedcRoadLoad: FamilyPrior;
+  /** What a vehicle uses on UDDS beside the model. */
+  readonly onUdds: FamilyPrior;
+  /** What a vehicle uses on HWFET beside the model. */
+  readonly onHwfet: FamilyPrior;
+  /** What a vehicle uses on US06 beside the model. */
+  readonly onUs06: FamilyPrior;
+  /** What a vehicle uses on WLTC beside the model. */
+  readonly onWltc: FamilyPrior;
+  /** What a vehicle uses on the city cycle of WLTC beside the model. */
+  readonly onWltcCity: FamilyPrior;
+  /** What a vehicle uses on NEDC beside the model. */
+  readonly onNedc: FamilyPrior;
+  /** What a vehicle uses on CLTC-P beside the model. */
+  readonly onCltcP: FamilyPrior;
+}
+
 /**
  * The family of vehicles that figures are translated with: invented but plausible, and all stated. Its limits were set with
  * public US certificates in sight: of 121 city figures translated to the highway, 83 % of the certified ones lie between the
@@ -45,7 +86,7 @@ function deviation(cycle: string): FamilyPrior {
  * @example
  * vehicleFamily.dragArea.likely; // 0.68
  */
-export const vehicleFamily = /* @__PURE__ */ (() =>
+export const vehicleFamily: VehicleFamily = /* @__PURE__ */ (() =>
   Object.freeze({
     curbMass: prior([1200, 1950, 3200], "kg", "curb mass"),
     dragArea: prior([0.45, 0.68, 1.3], "m²", "drag area on the road"),
@@ -79,7 +120,7 @@ export const vehicleFamily = /* @__PURE__ */ (() =>
   }))();
 
 /** Name of a property that is varied. */
-export type FamilyProperty = keyof typeof vehicleFamily;
+export type FamilyProperty = keyof VehicleFamily;
 
 /** One vehicle of the family, in the units of the priors. @internal */
 export type FamilyMember = { [K in FamilyProperty]: number };

@@ -5,45 +5,20 @@ import {
   type Length,
   type Quantity,
   quantity,
-  type Relation,
   readOptions,
-  relation,
   type Step,
   type Working,
 } from "@tarewatt/units";
+import {
+  interpolatedConsumption,
+  interpolatedRange,
+  interpolationCoefficient,
+  interpolationSource,
+} from "./interpolation.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
 
-const source = { document: "UN GTR No. 15", section: "annex 8, 4.5", status: "memory" } as const;
-
-/** Inputs of {@link interpolationCoefficient}. */
-export interface InterpolationCoefficientInputs {
-  /** Cycle energy of the individual vehicle. */
-  readonly individual: Quantity<Energy>;
-  /** Cycle energy of vehicle L, the one that takes least. */
-  readonly low: Quantity<Energy>;
-  /** What vehicle H, the one that takes most, takes more than vehicle L. */
-  readonly difference: Quantity<Energy>;
-}
-
-/**
- * Where an individual vehicle stands between the two that were tested, by the energy at the wheels that its road load takes.
- *
- * @throws InputError `OUT_OF_RANGE` when L and H take the same; otherwise as every relation
- * @example
- * interpolationCoefficient({ individual: q("11.5 MJ"), low: q("11 MJ"), difference: q("2 MJ") }); // 0.25
- */
-export const interpolationCoefficient: Relation<InterpolationCoefficientInputs, number> = /* @__PURE__ */ relation({
-  name: "interpolation coefficient",
-  inputs: {
-    individual: { symbol: "E_ind", unit: "MJ", meaning: "cycle energy of the individual vehicle", above: 0 },
-    low: { symbol: "E_L", unit: "MJ", meaning: "cycle energy of vehicle L", above: 0 },
-    difference: { symbol: "ΔE", unit: "MJ", meaning: "what vehicle H takes more than vehicle L", above: 0 },
-  },
-  result: { symbol: "K", unit: "1" },
-  expression: "(E_ind − E_L)/ΔE",
-  source,
-  evaluate: ({ individual, low, difference }) => (individual - low) / difference,
-});
+/** How far outside of L (0) and H (1) a vehicle may stand: the rule has limits, but these are common practice, no source. */
+const OUTSIDE = 0.2;
 
 /** Figures of one of the two vehicles that were tested. */
 export interface TestedVehicle {
@@ -77,13 +52,13 @@ export interface WltpIndividualResult {
   readonly rules: readonly Rule[];
   /** What a reader should doubt, such as a vehicle outside of its family. */
   readonly warnings: readonly string[];
-  /** How the coefficient came about. */
+  /** How the figures came about. */
   working(): Step[];
 }
 
 const interpolated: readonly Rule[] = /* @__PURE__ */ rules({
   rule: "consumption and range of an individual vehicle lie on the straight line between L and H, by cycle energy",
-  source,
+  source: interpolationSource,
 });
 
 /**
@@ -91,7 +66,8 @@ const interpolated: readonly Rule[] = /* @__PURE__ */ rules({
  *
  * @param options - vehicles L and H, and the cycle energy of the individual one
  * @returns its figures
- * @throws InputError `INCONSISTENT` when H does not take more than L, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
+ * @throws InputError `INCONSISTENT` when H does not take more than L or goes as far, `NOT_VALID_HERE` when the vehicle lies far outside
+ *   of its family, `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * const low = { cycleEnergy: q("11 MJ"), consumption: q("15.6 kWh/100 km"), range: q("540 km") };
  * const high = { cycleEnergy: q("13 MJ"), consumption: q("18.0 kWh/100 km"), range: q("470 km") };
@@ -106,23 +82,35 @@ export function wltpIndividual(options: WltpIndividualOptions): WltpIndividualRe
   const { cycleEnergy } = readOptions("wltpIndividual", options, { cycleEnergy: rule.cycleEnergy }, ["low", "high"]);
   const low = readOptions("wltpIndividual low", options.low, rule);
   const high = readOptions("wltpIndividual high", options.high, rule);
-  if (high.cycleEnergy <= low.cycleEnergy) {
+  for (const [name, unit, less, more] of [
+    ["cycleEnergy", "MJ", low, high],
+    ["consumption", "kWh/100 km", low, high],
+    // The vehicle that takes more goes less far.
+    ["range", "km", high, low],
+  ] as const) {
+    if (less[name] < more[name]) continue;
     throw new InputError(
       "INCONSISTENT",
-      `vehicle H must take more energy than vehicle L: got ${high.cycleEnergy} MJ and ${low.cycleEnergy} MJ`,
-      { low: low.cycleEnergy, high: high.cycleEnergy },
+      `vehicle H must take more energy than vehicle L and go less far: got ${name} ${low[name]} ${unit} for L and ${high[name]} ${unit} for H`,
+      { name, low: low[name], high: high[name] },
     );
   }
-  const difference = high.cycleEnergy - low.cycleEnergy;
-  const inputs = { individual: cycleEnergy, low: low.cycleEnergy, difference };
-  const coefficient = interpolationCoefficient.of(inputs);
-  const between = (a: number, b: number): number => a + coefficient * (b - a);
-  const range = between(low.range, high.range);
-  const consumption = between(low.consumption, high.consumption);
-  if (range <= 0 || consumption <= 0) {
+  const figures = (working?: Working) => {
+    const difference = high.cycleEnergy - low.cycleEnergy;
+    const given = { individual: cycleEnergy, low: low.cycleEnergy, difference };
+    const coefficient = interpolationCoefficient.of(given, working);
+    return {
+      coefficient,
+      consumption: interpolatedConsumption.of({ low: low.consumption, high: high.consumption, coefficient }, working),
+      range: interpolatedRange.of({ low: low.range, high: high.range, coefficient }, working),
+    };
+  };
+  const { coefficient, consumption, range } = figures();
+  if (coefficient < -OUTSIDE || coefficient > 1 + OUTSIDE) {
     throw new InputError(
       "NOT_VALID_HERE",
-      `the vehicle lies so far outside of its family (coefficient ${coefficient.toPrecision(3)}) that the line gives no figures`,
+      `the vehicle lies far outside of its family: the coefficient is ${coefficient.toPrecision(3)}, ` +
+        `L is 0, H is 1, and ${-OUTSIDE} to ${1 + OUTSIDE} is taken here; give vehicles L and H about it`,
       { coefficient },
     );
   }
@@ -142,7 +130,7 @@ export function wltpIndividual(options: WltpIndividualOptions): WltpIndividualRe
     ]),
     working: () => {
       const working: Working = [];
-      interpolationCoefficient.of(inputs, working);
+      figures(working);
       return working as Step[];
     },
   });

@@ -8,10 +8,13 @@ import {
   type Step,
   type Working,
 } from "@tarewatt/units";
+import { assertLength, lengthSource, type TestCycle } from "./cycle-lengths.js";
 import {
+  type Count,
   consumptionOf,
   type Driven,
   type DrivenCycle,
+  doubtsOfRecharge,
   partOf,
   readDriven,
   wallPerBattery,
@@ -19,6 +22,7 @@ import {
 } from "./driven-cycles.js";
 import type { ProcedurePart, ProcedureResult } from "./procedure-result.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
+import { assertPartsOfWhole, doubtsOfParts, type Parts } from "./wltp-parts.js";
 
 /** How the battery is emptied: whole cycles one after the other, or a few with constant speed between. */
 export type WltpProcedure = "shortened" | "consecutive";
@@ -65,6 +69,7 @@ const common: readonly Rule[] = /* @__PURE__ */ rules(
     rule: "consumption is the energy of the recharge at the wall per pure electric range",
     source: { document: ANNEX, section: "4.3.4", status: "memory" },
   },
+  { rule: "each cycle and phase was driven whole, to 2 % of its length", source: lengthSource },
 );
 const shortened: Rule = {
   rule: "two whole cycles and two more city cycles, constant speed of 100 km/h between and after, at most 10 % of charge left before the last",
@@ -82,7 +87,8 @@ const consecutive: Rule = {
  * @param options - the cycles as driven, the usable energy, the recharge
  * @returns range and consumption of the whole cycle, and of the parts that were given
  * @throws InputError `INCONSISTENT` when the number of cycles does not fit, they take more than the battery gives, or the
- *   recharge is less than that; `MISSING_OPTION` for low or medium phases without the city cycles; `EMPTY`, `WRONG_CHOICE`,
+ *   recharge is less than that or more than twice as much; when a cycle or phase is not as long as it should be, or the parts
+ *   do not fit the whole; `MISSING_OPTION` for low or medium phases without the city cycles; `EMPTY`, `WRONG_CHOICE`,
  *   `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * const [first, second] = [{ energy: q("4.2 kWh"), distance: q("23.266 km") }, { energy: q("3.9 kWh"), distance: q("23.266 km") }];
@@ -104,17 +110,23 @@ export function wltpRange(options: WltpRangeOptions): ProcedureResult {
   }
   const short = procedure === "shortened";
   const most = Number.POSITIVE_INFINITY;
-  const cycles = readDriven("cycles", options.cycles, 2, short ? 2 : most);
+  const cycles = readDriven("cycles", options.cycles, [2, short ? 2 : most], "km");
+  assertLength("cycles", cycles, "WLTC", "km");
   const given = options.parts ?? {};
   readOptions("wltpRange parts", given, {}, ["city?", "low?", "medium?", "high?", "extraHigh?"]);
-  const read = (name: keyof WltpPartCycles, count: number): readonly Driven[] | undefined =>
-    given[name] === undefined ? undefined : readDriven(`parts.${name}`, given[name], 2, short ? count : most);
+  const read = (name: keyof WltpPartCycles, cycle: TestCycle, count: number): readonly Driven[] | undefined => {
+    if (given[name] === undefined) return undefined;
+    const howMany: Count = [2, short ? count : most];
+    const driven = readDriven(`parts.${name}`, given[name], howMany, "km");
+    assertLength(`parts.${name}`, driven, cycle, "km");
+    return driven;
+  };
   const known: Parts = {
-    city: read("city", 4),
-    low: read("low", 4),
-    medium: read("medium", 4),
-    high: read("high", 2),
-    extraHigh: read("extraHigh", 2),
+    city: read("city", "WLTC, city", 4),
+    low: read("low", "WLTC, low", 4),
+    medium: read("medium", "WLTC, medium", 4),
+    high: read("high", "WLTC, high", 2),
+    extraHigh: read("extraHigh", "WLTC, extra high", 2),
   };
   if (known.city === undefined && (known.low ?? known.medium) !== undefined) {
     throw new InputError(
@@ -125,6 +137,7 @@ export function wltpRange(options: WltpRangeOptions): ProcedureResult {
       },
     );
   }
+  assertPartsOfWhole(cycles, known);
   const basis = { usableEnergy, wallPerBattery: wallPerBattery(usableEnergy, rechargeEnergy) };
   const [whole, ...parts] = figuresOf(cycles, known, basis);
   const list = rules(...common, short ? shortened : consecutive);
@@ -136,7 +149,11 @@ export function wltpRange(options: WltpRangeOptions): ProcedureResult {
     usableEnergy: quantity(usableEnergy, "kWh"),
     parts: Object.freeze(parts),
     rules: list,
-    warnings: Object.freeze(doubtsOfRules(list)),
+    warnings: Object.freeze([
+      ...doubtsOfRules(list),
+      ...doubtsOfParts(cycles, known),
+      ...doubtsOfRecharge(basis.wallPerBattery),
+    ]),
     working: () => {
       const working: Working = [];
       figuresOf(cycles, known, basis, working);
@@ -146,8 +163,6 @@ export function wltpRange(options: WltpRangeOptions): ProcedureResult {
   });
 }
 
-type Parts = { readonly [K in keyof WltpPartCycles]-?: readonly Driven[] | undefined };
-
 /** The whole cycle first, then the parts that are known. */
 function figuresOf(
   cycles: readonly Driven[],
@@ -156,7 +171,7 @@ function figuresOf(
   working?: Working,
 ): ProcedurePart[] {
   const part = (name: string, driven: readonly Driven[] | undefined, weight: number): ProcedurePart[] =>
-    driven === undefined ? [] : [partOf(name, consumptionOf(driven, weight, working), basis, "km", working)];
+    driven === undefined ? [] : [partOf(name, consumptionOf(driven, weight, "km", working), basis, "km", working)];
   const first = weightOfFirst("the whole", cycles, basis.usableEnergy, working);
   const whole = part("whole cycle", cycles, first);
   const firstCity = city === undefined ? first : weightOfFirst("the city", city, basis.usableEnergy, working);

@@ -1,9 +1,11 @@
+import { q } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
 import {
   type Cycle,
   cltcP,
   cycles,
+  driveCycle,
   ftp75,
   hwfet,
   nedc,
@@ -15,6 +17,7 @@ import {
   wltc3b,
   wltc3bCity,
 } from "../../src/index.js";
+import { plainDrivetrain, plainLoad } from "../support.js";
 
 const figures = (cycle: Cycle, length: "mi" | "km", speed: "mph" | "km/h"): number[] => [
   cycle.duration.in("s"),
@@ -125,9 +128,18 @@ describe("further regulated cycles", () => {
   it("say how well their tables are known, and doubt nothing else", () => {
     for (const cycle of [...Object.values(cycles), us06City, us06Highway, wltc3bCity]) {
       expect(cycle.notes.length, cycle.name).toBeGreaterThan(0);
-      expect(cycle.warnings, cycle.name).toEqual([]);
+      const divided = cycle === us06City || cycle === us06Highway;
+      expect(cycle.warnings.length, cycle.name).toBe(divided ? 1 : 0);
       expect(cycle.grade, cycle.name).toBeUndefined();
     }
     expect(hwfet.phases).toEqual([]);
+  });
+
+  it("the parts of US06 tell whoever drives them that their division is remembered", () => {
+    for (const cycle of [us06City, us06Highway]) {
+      expect(cycle.source.status).toBe("memory");
+      const run = driveCycle({ cycle, load: plainLoad, drivetrain: plainDrivetrain, accessories: q("300 W") });
+      expect(run.warnings.join(" ")).toContain("from memory");
+    }
   });
 });

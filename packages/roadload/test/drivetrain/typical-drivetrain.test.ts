@@ -1,7 +1,14 @@
 import { q, quantity } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { certifiedRoadLoad, likelyCertificate, referenceAir, typicalDrivetrain } from "../../src/index.js";
+import {
+  certifiedRoadLoad,
+  likelyCertificate,
+  moveRoadLoad,
+  referenceAir,
+  roadLoad,
+  typicalDrivetrain,
+} from "../../src/index.js";
 import { between, codeOf, plainLoad } from "../support.js";
 
 const good = { ratedPower: q("200 kW"), yearsOfExperience: 6 } as const;
@@ -63,8 +70,49 @@ describe("likely certificate", () => {
     }
   });
 
+  it("lists what it rests on, and shows its working down to the intervals", () => {
+    const { city, highway, rules, working, conditions } = likelyCertificate({ ...good, load });
+    expect(rules.map(({ source }) => source.document).join(" ")).toMatch(/127 certified.*40 CFR part 86/);
+    expect(conditions.testMass).toBe(load.mass);
+    const ends = working().filter(({ name }) => name.includes("nine of ten"));
+    expect(ends).toHaveLength(4);
+    [city.low, city.high, highway.low, highway.high].forEach((end, i) => {
+      expect(ends[i]?.result.value).toBeCloseTo(end.in("Wh/mi"), 9);
+    });
+  });
+
+  it("says what of the load the fit does not know, and refuses air that is not near that of the US tests", () => {
+    const estimate = roadLoad({
+      ...{ mass: q("4500 lb"), dragArea: q("0.68 m²"), rollingResistanceCoefficient: 0.009 },
+      airDensity: referenceAir.us.density,
+    });
+    const warned = likelyCertificate({ ...good, load: estimate }).warnings.join("\n");
+    expect(warned).toContain("is an estimate");
+    expect(warned).toContain(
+      "no wheel bearings and no driveline spin, which certified ones do: the consumptions are too low",
+    );
+    expect(likelyCertificate({ ...good, load }).warnings.join(" ")).not.toMatch(/estimate|too low|refers to air/);
+    const european = moveRoadLoad(load, { airDensity: referenceAir.wltp.density }).load;
+    expect(likelyCertificate({ ...good, load: european }).warnings.join(" ")).toContain("refers to air of 1.189");
+    const cold = moveRoadLoad(load, { airDensity: q("1.4 kg/m³") }).load;
+    expect(codeOf(() => likelyCertificate({ ...good, load: cold }))).toBe("NOT_VALID_HERE");
+  });
+
+  it("keeps the doubts of both drives", () => {
+    // Negative at highway speeds alone: the load is one that no vehicle has, made by hand.
+    const { coefficients } = load;
+    const odd = {
+      ...load,
+      coefficients: { ...coefficients, constant: q("400 N"), linear: q("-15.5 N/(m/s)"), quadratic: q("0 N/(m/s)²") },
+    };
+    const { city, highway, warnings } = likelyCertificate({ ...good, load: odd });
+    const alone = highway.drive.warnings.filter((each) => !city.drive.warnings.includes(each));
+    expect(alone.length).toBeGreaterThan(0);
+    for (const each of alone) expect(warnings).toContain(each);
+  });
+
   it("carries the drivetrain's doubts, and refuses what is no road load", () => {
-    expect(likelyCertificate({ ...good, load, ratedPower: q("1 MW") }).warnings[0]).toMatch(/outside/);
+    expect(likelyCertificate({ ...good, load, ratedPower: q("1 MW") }).warnings.join(" ")).toMatch(/outside/);
     expect(likelyCertificate({ ...good, load: plainLoad }).city.likely.in("Wh/mi")).toBeGreaterThan(100);
     expect(() => likelyCertificate({ ...good, load: undefined as never })).toThrow(/load/);
   });

@@ -31,6 +31,12 @@ test("a label needs a method, and what the method needs", () => {
   usLabel({ test: result, adjustment: { method: "derived 5-cycle" } });
 });
 
+declare const label: UsLabelResult;
+test("a label is no test", () => {
+  // @ts-expect-error it is adjusted already
+  usLabel({ test: label, adjustment: { method: "default" } });
+});
+
 test("a range becomes a range, a consumption a consumption", () => {
   const range = translateFigure({ range: q("500 km"), from: "WLTP", to: "US label" });
   expectTypeOf(range.figure.likely).toEqualTypeOf<Quantity<Length>>();

@@ -162,6 +162,26 @@ describe("a figure of one procedure under another", () => {
     }
   });
 
+  it("lists what each procedure is taken for, and shows how the figures follow from the ratios", () => {
+    fc.assert(
+      fc.property(procedures, procedures, between(100, 900), (from, to, km) => {
+        const { rules, warnings, figure, working } = translateFigure({ range: quantity(km, "km"), from, to });
+        expect(rules.filter(({ rule }) => rule.includes("test mass")).length).toBeGreaterThan(0);
+        expect(rules.filter(({ rule }) => rule.includes("driven once as tabled")).length).toBeGreaterThan(0);
+        expect(new Set(rules.map(({ rule }) => rule)).size).toBe(rules.length);
+        const remembered = rules.some(({ source }) => source.status === "memory");
+        expect(warnings.join(" ").includes("remembered")).toBe(remembered);
+        const steps = working().map(({ result }) => result.value);
+        [figure.low, figure.likely, figure.high].forEach((range, i) => {
+          expect(close(steps[i] ?? 0, range.in("km"), undefined, 1e-9)).toBe(true);
+        });
+      }),
+      { numRuns: 10 },
+    );
+    const consumption = { consumption: q("180 Wh/km"), boundary: "wall", from: "WLTP", to: "US label" } as const;
+    expect(translateFigure(consumption).working()[1]?.result.unit).toBe("Wh/km");
+  });
+
   it("refuses figures that no plausible vehicle has, and says what to check", () => {
     const wrong = { consumption: q("40 Wh/km"), boundary: "wall", from: "WLTP", to: "US label" } as const;
     expect(codeOf(() => translateFigure(wrong))).toBe("NOT_VALID_HERE");

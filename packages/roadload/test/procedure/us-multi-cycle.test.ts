@@ -43,8 +43,8 @@ describe("the US multi-cycle test", () => {
     published: q("244.75 Wh/mi"),
     computed: () =>
       usMultiCycle({
-        city: Array.from({ length: 4 }, () => cycle(2.65, 10)),
-        highway: Array.from({ length: 2 }, () => cycle(2.2, 10)),
+        city: Array.from({ length: 4 }, () => cycle(0.265 * 7.45, 7.45)),
+        highway: Array.from({ length: 2 }, () => cycle(0.22 * 10.26, 10.26)),
         usableEnergy: q("60 kWh"),
       }).consumption.atBattery,
     tolerance: 1e-9,
@@ -58,8 +58,8 @@ describe("the US multi-cycle test", () => {
     computed: () =>
       28_997 /
       usMultiCycle({
-        city: Array.from({ length: 4 }, () => cycle(2.65, 10)),
-        highway: Array.from({ length: 2 }, () => cycle(2.2, 10)),
+        city: Array.from({ length: 4 }, () => cycle(0.265 * 7.45, 7.45)),
+        highway: Array.from({ length: 2 }, () => cycle(0.22 * 10.26, 10.26)),
         usableEnergy: q("60 kWh"),
       }).consumption.atBattery.in("Wh/mi"),
     tolerance: 0.01,
@@ -109,18 +109,25 @@ describe("the US multi-cycle test", () => {
 
   it("says what it rests on, and what range means", () => {
     const result = run({ city: [2, 2, 2, 2], highway: [3, 3], usable: 80, charging: 0.9 });
-    expect(result.warnings.join(" ")).toMatch(/remembered.*SAE J1634/);
-    expect(result.warnings.join(" ")).not.toContain("600.116");
+    expect(result.warnings).toEqual([
+      "rests on rules that are remembered, not checked against the regulation: 3 of 6, see rules",
+    ]);
+    const remembered = result.rules.filter(({ source }) => source.status === "memory");
+    expect(remembered.map(({ source }) => source.document)).toEqual(["SAE J1634", "SAE J1634", "SAE J1634"]);
     expect(result.rangeMeans).toContain("no adjustment");
     const names = result.working().map(({ name }) => name);
     expect(names).toEqual([
+      "recharge allocation factor",
       "weight of the first cycle",
       "weighted consumption",
-      "range",
-      "range",
-      "combined consumption",
-      "recharge allocation factor",
+      "mean of both HWFET",
+      ...["range", "consumption at the wall", "range", "consumption at the wall"],
+      ...["combined consumption", "consumption at the wall"],
+      "combined range",
     ]);
+    const units = result.working().flatMap(({ operands, result: { unit } }) => [unit, ...operands.map((o) => o.unit)]);
+    expect(units.filter((unit) => unit.includes("km"))).toEqual([]);
+    expect(result.working().at(-1)?.result.value).toBeCloseTo(result.range.in("mi"), 9);
     expect(Object.isFrozen(result) && Object.isFrozen(result.parts)).toBe(true);
   });
 
@@ -134,7 +141,33 @@ describe("the US multi-cycle test", () => {
     expect(codeOf(() => usMultiCycle({ ...good, city: good.city.slice(1) }))).toBe("INCONSISTENT");
     expect(codeOf(() => usMultiCycle({ ...good, usableEnergy: q("10 kWh") }))).toBe("INCONSISTENT");
     expect(codeOf(() => usMultiCycle({ ...good, rechargeEnergy: q("79 kWh") }))).toBe("INCONSISTENT");
+    expect(codeOf(() => usMultiCycle({ ...good, rechargeEnergy: q("161 kWh") }))).toBe("INCONSISTENT");
+    expect(usMultiCycle({ ...good, rechargeEnergy: q("120 kWh") }).warnings.join(" ")).toContain("1.5 times");
+    expect(usMultiCycle({ ...good, rechargeEnergy: q("90 kWh") }).warnings.join(" ")).not.toContain("times what");
     expect(codeOf(() => usMultiCycle({ ...good, highway: [] }))).toBe("EMPTY");
     expect(codeOf(() => usMultiCycle({ ...good, highway: [cycle(3, 0), cycle(3, 1)] }))).toBe("OUT_OF_RANGE");
+  });
+
+  it("holds every cycle to its length, and says which one it may be", () => {
+    const good = {
+      city: Array.from({ length: 4 }, () => cycle(2, 7.45)),
+      highway: Array.from({ length: 2 }, () => cycle(3, 10.26)),
+      usableEnergy: q("80 kWh"),
+    };
+    const [first, ...others] = good.city as [Cycle, ...Cycle[]];
+    expect(() => usMultiCycle({ ...good, city: good.highway.concat(good.highway), highway: [first, first] })).toThrow(
+      /city\[0\] must be one UDDS of 7\.45 mi, within 2 %: got 10\.26 mi; that is the length of HWFET/,
+    );
+    const inKilometres = { ...first, distance: q("7.45 km") };
+    expect(codeOf(() => usMultiCycle({ ...good, city: [inKilometres, ...others] }))).toBe("INCONSISTENT");
+    fc.assert(
+      fc.property(between(0.9, 1.1), (part) => {
+        const driven = { ...first, distance: quantity(7.45 * part, "mi") };
+        const refused = codeOf(() => usMultiCycle({ ...good, city: [...others, driven] })) === "INCONSISTENT";
+        const off = Math.abs(part - 1);
+        if (off < 0.019) expect(refused).toBe(false);
+        if (off > 0.021) expect(refused).toBe(true);
+      }),
+    );
   });
 });

@@ -2,7 +2,17 @@ import { q, quantity } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
-import { firstCycleWeight, weightedConsumption, wltpIndividual, wltpRange } from "../../src/index.js";
+import {
+  firstCycleWeight,
+  hwfet,
+  udds,
+  weightedConsumption,
+  wltc3b,
+  wltc3bCity,
+  wltpIndividual,
+  wltpRange,
+} from "../../src/index.js";
+import { cycleLengths } from "../../src/procedure/cycle-lengths.js";
 import { between, close, codeOf } from "../support.js";
 
 const cycle = (energy: number, distance = 23.266) => ({
@@ -73,12 +83,44 @@ describe("range of the world-wide procedure", () => {
     expect(codeOf(() => wltpRange({ ...example, parts: { low: parts.low } }))).toBe("MISSING_OPTION");
   });
 
+  it("holds parts against the whole, and against each other", () => {
+    const four = (energy: number, distance: number) => Array.from({ length: 4 }, () => cycle(energy, distance));
+    const refused = (parts: object) => codeOf(() => wltpRange({ ...example, parts }));
+    expect(refused({ city: four(9, 7.85) })).toBe("INCONSISTENT");
+    const city = four(1.1, 7.85);
+    expect(refused({ city, low: four(0.4, 3.095), medium: four(0.7, 4.756) })).toBe("nothing thrown");
+    expect(refused({ city, low: four(0.6, 3.095), medium: four(0.7, 4.756) })).toBe("INCONSISTENT");
+    const [high, extraHigh] = [
+      [cycle(1.2, 7.16), cycle(1.2, 7.16)],
+      (energy: number) => [cycle(energy, 8.25), cycle(1.7, 8.25)],
+    ];
+    expect(refused({ city, high, extraHigh: extraHigh(1.9) })).toBe("nothing thrown");
+    expect(refused({ city, high, extraHigh: extraHigh(2.4) })).toBe("INCONSISTENT");
+    expect(() => wltpRange({ ...example, parts: { city: four(1.1, 23.266) } })).toThrow("that is the length of WLTC");
+    expect(wltpRange({ ...example, parts: { city: four(0.3, 7.85) } }).warnings.join(" ")).toContain(
+      "parts.city takes 0.2",
+    );
+  });
+
+  it("knows the lengths of the cycles as the tables have them", () => {
+    const metres = [udds, hwfet, wltc3b, wltc3bCity].map(({ distance }) => distance.in("m"));
+    const phases = wltc3b.phases.map(({ distance }) => distance.in("m"));
+    const known = Object.values(cycleLengths);
+    for (const [i, length] of [...metres, ...phases].entries()) {
+      expect(Math.abs((known[i] ?? 0) - length)).toBeLessThan(2);
+    }
+  });
+
   it("says which rules are remembered, and refuses tests that cannot be", () => {
-    expect(wltpRange(example).warnings.join(" ")).toMatch(/remembered.*only as quoted/s);
+    expect(wltpRange(example).warnings.join(" ")).toMatch(/remembered.*2 of 5.*only as quoted.*1 of 5/s);
+    for (const warning of wltpRange(example).warnings) expect(warning.length).toBeLessThan(120);
     expect(codeOf(() => wltpRange({ ...example, cycles: [cycle(4)] }))).toBe("INCONSISTENT");
     expect(codeOf(() => wltpRange({ ...example, cycles: [cycle(4), cycle(4), cycle(4)] }))).toBe("INCONSISTENT");
     expect(codeOf(() => wltpRange({ ...example, usableEnergy: q("8 kWh") }))).toBe("INCONSISTENT");
     expect(codeOf(() => wltpRange({ ...example, rechargeEnergy: q("50 kWh") }))).toBe("INCONSISTENT");
+    expect(codeOf(() => wltpRange({ ...example, rechargeEnergy: q("600 kWh") }))).toBe("INCONSISTENT");
+    expect(wltpRange({ ...example, rechargeEnergy: q("90 kWh") }).warnings.join(" ")).toContain("1.5 times");
+    expect(codeOf(() => wltpRange({ ...example, cycles: [cycle(1, 5), cycle(1, 5)] }))).toBe("INCONSISTENT");
     expect(codeOf(() => wltpRange({ ...example, procedure: "short" as never }))).toBe("WRONG_CHOICE");
     expect(codeOf(() => wltpRange({ ...example, parts: { urban: [] } as never }))).toBe("UNKNOWN_OPTION");
   });
@@ -110,11 +152,34 @@ describe("an individual vehicle of a family", () => {
     );
   });
 
+  it("shows how coefficient, consumption and range came about", () => {
+    const found = wltpIndividual({ low, high, cycleEnergy: q("11.5 MJ") });
+    const steps = found.working();
+    expect(steps.map(({ result }) => result.value)).toEqual([
+      found.coefficient,
+      found.consumption.in("kWh/100 km"),
+      found.range.in("km"),
+    ]);
+    expect(steps.map(({ result }) => result.unit)).toEqual(["1", "kWh/100 km", "km"]);
+  });
+
   it("warns outside of the family, and refuses a family the wrong way round", () => {
-    expect(wltpIndividual({ low, high, cycleEnergy: q("13.5 MJ") }).warnings.join(" ")).toContain(
+    expect(wltpIndividual({ low, high, cycleEnergy: q("13.3 MJ") }).warnings.join(" ")).toContain(
       "outside of its family",
     );
     expect(codeOf(() => wltpIndividual({ low: high, high: low, cycleEnergy: q("12 MJ") }))).toBe("INCONSISTENT");
-    expect(codeOf(() => wltpIndividual({ low, high, cycleEnergy: q("100 MJ") }))).toBe("NOT_VALID_HERE");
+    const swapped = (name: "consumption" | "range") =>
+      codeOf(() =>
+        wltpIndividual({
+          low: { ...low, [name]: high[name] },
+          high: { ...high, [name]: low[name] },
+          cycleEnergy: q("12 MJ"),
+        }),
+      );
+    expect([swapped("consumption"), swapped("range")]).toEqual(["INCONSISTENT", "INCONSISTENT"]);
+    expect(() => wltpIndividual({ low, high, cycleEnergy: q("15 MJ") })).toThrow("the coefficient is 2.00");
+    for (const energy of ["9 MJ", "10.5 MJ", "13.5 MJ", "100 MJ"] as const) {
+      expect(codeOf(() => wltpIndividual({ low, high, cycleEnergy: q(energy) }))).toBe("NOT_VALID_HERE");
+    }
   });
 });
