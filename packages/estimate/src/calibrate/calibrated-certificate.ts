@@ -63,7 +63,11 @@ export function certificateOf(
   const watts = (value: number) => quantity(value, "W");
   const { factor, power } = differences;
   return Object.freeze({
-    procedure: vehicle.expected.procedure,
+    ...{
+      procedure: vehicle.expected.procedure,
+      conditions: vehicle.expected.conditions,
+      rules: vehicle.expected.rules,
+    },
     ...{ city, highway },
     evidence: Object.freeze({ city: asEvidence(city), highway: asEvidence(highway) }),
     warnings: Object.freeze([...vehicle.expected.warnings, ...doubts, ...(atRest < 0 ? [GAINS_AT_REST] : [])]),

@@ -3,7 +3,8 @@
  *
  * Each has a prior from outside (see `test/certification/fit.ts`), and was then fitted to the unadjusted city and highway results of
  * 127 certified configurations, so that one maker with many of them counts little more than one with few. `interval90` holds
- * nine results of ten of makers that the fit has not seen, as a factor: certified over predicted lies within 1/x and x.
+ * nine results of ten whose maker was left out of the fit, as a factor: certified over predicted lies within 1/x and x. With every
+ * maker counted once it holds 0.87 (city) and 0.78 (highway) of them.
  */
 export const typicalDrivetrainFit = /* @__PURE__ */ Object.freeze({
   /** Battery power per wheel power while driving, for a maker of long experience, without the loss that goes with size. */

@@ -37,11 +37,17 @@ export interface LikelyCertificateOptions {
 export interface LikelyConsumption {
   /** Lower end of the interval. */
   readonly low: Quantity<EnergyPerDistance>;
-  /** The middle: as likely above as below. */
+  /**
+   * The middle of the interval, for a maker like the others. Of certified rows whose maker was left out of the fit, 65 % (city) and
+   * 61 % (highway) lay below it: the largest maker is one that takes less.
+   */
   readonly likely: Quantity<EnergyPerDistance>;
   /** Upper end. */
   readonly high: Quantity<EnergyPerDistance>;
-  /** Probability that the interval holds it, for a maker that the fit has not seen. */
+  /**
+   * Probability that the interval holds it, counted over certified rows whose maker was left out of the fit: 0.90 (city) and 0.92
+   * (highway). The rows of a maker stand or fall together: with every maker counted once it was 0.87 and 0.78.
+   */
   readonly probability: 0.9;
   /** The drive behind the middle, with its ledger. */
   readonly drive: DriveResult;
