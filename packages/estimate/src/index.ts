@@ -4,15 +4,22 @@
  * @packageDocumentation
  */
 
-export {
-  around,
-  type Evidence,
-  type ExactValue,
-  type Grade,
-  grades,
-  type LowLikelyHigh,
-  type Provenance,
-} from "./evidence/evidence.js";
+export { around } from "./evidence/around.js";
+export { type Distribution, type DistributionOptions, distributionOf } from "./evidence/distribution.js";
+export type {
+  AtLeast,
+  AtMost,
+  Evidence,
+  ExactValue,
+  LogNormal,
+  LowLikelyHigh,
+  Normal,
+  Peaked,
+  Samples,
+  Uniform,
+} from "./evidence/forms.js";
+export { type Grade, grades, type Provenance } from "./evidence/provenance.js";
+export type { ShapeName } from "./evidence/shape.js";
 export type { Adjustment, AdjustmentBase, MassAdjustment, ProportionalAdjustment } from "./mass/adjustment.js";
 export {
   type AdjustmentEffect,
