@@ -18,6 +18,9 @@ export type {
   Samples,
   Uniform,
 } from "./evidence/forms.js";
+export { aroundByGrade, type GradedSpreads, gradedSpreads } from "./evidence/graded-spread.js";
+export { type MergeEvidenceOptions, mergeEvidence } from "./evidence/merge-evidence.js";
+export type { Agreement, Bound, EvidencePiece, MergedEvidence, MergedPiece } from "./evidence/merged-evidence.js";
 export { type Grade, grades, type Provenance } from "./evidence/provenance.js";
 export type { ShapeName } from "./evidence/shape.js";
 export type { Adjustment, AdjustmentBase, MassAdjustment, ProportionalAdjustment } from "./mass/adjustment.js";

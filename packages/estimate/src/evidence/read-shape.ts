@@ -23,6 +23,8 @@ export type FormName = keyof typeof formKeys;
 
 const distributions: readonly string[] = ["uniform", "triangular", "PERT", "normal", "log-normal", "samples"];
 const MOST_SAMPLES = 100_000;
+/** Of a distribution with limits of its own, at least this share must lie between them. @internal */
+export const LEAST_SHARE = 1e-4;
 
 type Parts = Readonly<Record<string, unknown>>;
 
@@ -98,33 +100,36 @@ export function readShape(
       const free = { unit: rule.unit };
       const deviation = number("standardDeviation", { unit: differenceUnit(rule.unit), atLeast: 0 });
       const mean = number("mean", deviation === 0 ? rule : free);
-      return deviation === 0 ? exactShape(mean) : within(name, normalShape(mean, deviation), cutBy(rule));
+      return deviation === 0 ? exactShape(mean) : within(name, cutByLimits(normalShape(mean, deviation)), rule);
     }
     case "log-normal": {
       const factor = number("factor", { unit: "1", atLeast: 1 });
       const median = number("median", factor === 1 ? rule : { unit: rule.unit, above: 0 });
-      return factor === 1 ? exactShape(median) : within(name, logNormalShape(median, factor), cutBy(rule));
+      return factor === 1 ? exactShape(median) : within(name, cutByLimits(logNormalShape(median, factor)), rule);
     }
     case "samples":
       return samplesShape(readSamples(name, parts.values, rule));
   }
 
-  /** The rule, drawn in by the limits that were given. */
-  function cutBy(wide: NumberRule): NumberRule {
-    const limit = (part: string): number | undefined => (parts[part] === undefined ? undefined : number(part));
-    const [from, to] = [limit("atLeast"), limit("atMost")];
-    return { ...wide, ...(from === undefined ? {} : { atLeast: from }), ...(to === undefined ? {} : { atMost: to }) };
+  /** The distribution between the limits that were given with it. */
+  function cutByLimits(shape: Shape): Shape {
+    const limit = (part: string, open: number): number => (parts[part] === undefined ? open : number(part));
+    const from = limit("atLeast", Number.NEGATIVE_INFINITY);
+    const to = limit("atMost", Number.POSITIVE_INFINITY);
+    return cutShape(shape, from, to, LEAST_SHARE) ?? refuseCut(name, shape, from, to, "nearly all");
   }
 }
 
 function within(name: string, shape: Shape, { atLeast, above, atMost }: NumberRule): Shape {
   const from = Math.max(atLeast ?? Number.NEGATIVE_INFINITY, above ?? Number.NEGATIVE_INFINITY);
   const to = atMost ?? Number.POSITIVE_INFINITY;
-  const cut = cutShape(shape, from, to);
-  if (cut !== undefined) return cut;
+  return cutShape(shape, from, to, 0.5) ?? refuseCut(name, shape, from, to, "more than half");
+}
+
+function refuseCut(name: string, shape: Shape, from: number, to: number, part: string): never {
   throw new InputError(
     "INCONSISTENT",
-    `${name}: more than half of the ${shape.name} distribution lies outside what is allowed, ${from} to ${to}: use another one`,
+    `${name}: ${part} of the ${shape.name} distribution lies outside what is allowed, ${from} to ${to}: use another one`,
     { name, from, to },
   );
 }

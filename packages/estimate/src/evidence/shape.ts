@@ -57,13 +57,13 @@ export function momentsOf(quantile: (u: number) => number): Moments {
 
 /**
  * @internal The part of a distribution between two limits, made whole again: u becomes F(from) + u·(F(to) − F(from)).
- * Undefined when less than half of it is there.
+ * Undefined when less of it is there than `leastShare`.
  */
-export function cutShape(shape: Shape, from: number, to: number): Shape | undefined {
+export function cutShape(shape: Shape, from: number, to: number, leastShare: number): Shape | undefined {
   if (shape.ends[0] >= from && shape.ends[1] <= to) return shape;
   const below = from === Number.NEGATIVE_INFINITY ? 0 : shape.cdf(from);
   const share = (to === Number.POSITIVE_INFINITY ? 1 : shape.cdf(to)) - below;
-  if (!(share >= 0.5)) return undefined;
+  if (!(share >= leastShare)) return undefined;
   const quantile = (u: number): number => Math.min(to, Math.max(from, shape.quantile(below + u * share)));
   return {
     name: shape.name,
