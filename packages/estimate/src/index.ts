@@ -4,6 +4,41 @@
  * @packageDocumentation
  */
 
+export {
+  type AnyClaim,
+  type Claim,
+  type ClaimOptions,
+  type ClaimRelation,
+  type ClaimStatus,
+  claim,
+} from "./claim/claim.js";
+export {
+  type ClaimAsEvidence,
+  type ClaimEvidenceOptions,
+  type ClaimSpreads,
+  claimEvidence,
+  claimSpreads,
+} from "./claim/claim-evidence.js";
+export { type ClaimQuantity, type ClaimRule, claimQuantities } from "./claim/claim-quantities.js";
+export { type ClaimsByVariant, claimsByVariant, type VariantClaims } from "./claim/claims-by-variant.js";
+export {
+  type ChangeLeftInputs,
+  type ChangeOfWholeInputs,
+  changeLeft,
+  changeOfWhole,
+  type MassChangeAtEqualEnergyInputs,
+  massChangeAtEqualEnergy,
+} from "./claim/relations.js";
+export {
+  overlapsOf,
+  type RelativeStatement,
+  type RelativeStatementOptions,
+  relativeStatement,
+  type StatementOverlap,
+  type StatementPart,
+  type StatementQuantity,
+} from "./claim/relative-statement.js";
+export { type OfVariants, type VariantModelOptions, variantModel } from "./claim/variant-model.js";
 export { around } from "./evidence/around.js";
 export { type Distribution, type DistributionOptions, distributionOf } from "./evidence/distribution.js";
 export type {
