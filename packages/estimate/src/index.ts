@@ -39,6 +39,23 @@ export {
   type StatementQuantity,
 } from "./claim/relative-statement.js";
 export { type OfVariants, type VariantModelOptions, variantModel } from "./claim/variant-model.js";
+export { type AdjustmentRules, type UsualRange, usualAdjustments } from "./comparator/adjustment-rules.js";
+export {
+  type AdjustmentsBetween,
+  type AdjustmentsBetweenOptions,
+  adjustmentsBetween,
+  type VehicleTraits,
+} from "./comparator/adjustments-between.js";
+export { type BaseMassOfRecordsOptions, baseMassOfRecords } from "./comparator/base-mass-of-records.js";
+export {
+  type CsvFault,
+  type VehicleRecordsFromCsvOptions,
+  type VehicleRecordsRead,
+  vehicleRecordsFromCsv,
+} from "./comparator/records-from-csv.js";
+export { vehicleRecordsToCsv } from "./comparator/records-to-csv.js";
+export { type FitSizeEffectOptions, fitSizeEffect } from "./comparator/size-effect.js";
+export { type VehicleRecord, vehicleRecord } from "./comparator/vehicle-record.js";
 export { around } from "./evidence/around.js";
 export { type Distribution, type DistributionOptions, distributionOf } from "./evidence/distribution.js";
 export type {
