@@ -58,6 +58,12 @@ export { type FitSizeEffectOptions, fitSizeEffect } from "./comparator/size-effe
 export { type VehicleRecord, vehicleRecord } from "./comparator/vehicle-record.js";
 export { around } from "./evidence/around.js";
 export { type Distribution, type DistributionOptions, distributionOf } from "./evidence/distribution.js";
+export type { FileFault } from "./evidence/file/check-schema.js";
+export type { EvidenceFile } from "./evidence/file/evidence-file.js";
+export { type EvidenceForModelOptions, evidenceForModel } from "./evidence/file/evidence-for-model.js";
+export { type ReadEvidenceFileOptions, readEvidenceFile } from "./evidence/file/read-evidence-file.js";
+export { evidenceFileSchema } from "./evidence/file/schema.js";
+export { writeEvidenceFile } from "./evidence/file/write-evidence-file.js";
 export type {
   AtLeast,
   AtMost,

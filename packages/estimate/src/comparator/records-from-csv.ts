@@ -28,6 +28,7 @@ export interface CsvFault {
 }
 
 const MAX_LISTED = 20;
+const MOST_COLUMNS = 500;
 
 /**
  * Documented vehicles from a table with units in its heads, such as `curb mass (kg)`, separated by tabs, semicolons or commas. A column may
@@ -53,6 +54,9 @@ export function vehicleRecordsFromCsv(options: VehicleRecordsFromCsvOptions): Ve
   const [head, ...rows] = lines;
   if (head === undefined || rows.length === 0) {
     throw new InputError("EMPTY", "the table must have a line of heads and at least one vehicle", {});
+  }
+  if (head.cells.length > MOST_COLUMNS) {
+    throw new InputError("TOO_LONG", `a table must have at most ${MOST_COLUMNS} columns: got ${head.cells.length}`, {});
   }
   const faults: CsvFault[] = [];
   const columns = head.cells.map((title) => columnOf(title));

@@ -77,6 +77,7 @@ describe("vehicles from a pasted sheet", () => {
     ["EMPTY", "name,curb mass (kg)\n"],
     ["INCONSISTENT", 'name,curb mass (kg)\n"van,2480'],
     ["TOO_LONG", "x".repeat(5_000_001)],
+    ["TOO_LONG", `${"a,".repeat(501)}\nb`],
   ])("are refused with %s", (code, text) => {
     expect(() => read(text)).toThrow(expect.objectContaining({ code }));
   });
