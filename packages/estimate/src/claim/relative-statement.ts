@@ -74,7 +74,7 @@ export function relativeStatement(options: RelativeStatementOptions): RelativeSt
       known,
     });
   };
-  if (!Object.hasOwn(drives, of as PropertyKey) || typeof of !== "string") wrong("'of'", of, Object.keys(drives));
+  if (typeof of !== "string" || !Object.hasOwn(drives, of)) wrong("'of'", of, Object.keys(drives));
   if (!parts.includes(part)) wrong("part", part, parts);
   if (!partsOf[of].includes(part)) wrong(`the part whose ${of} is meant`, part, partsOf[of]);
   for (const [name, text] of [

@@ -20,7 +20,7 @@ export interface FitSizeEffectOptions {
  * const car = (name: string, length: number, mass: number) =>
  *   ({ name, curbMass: quantity(mass, "kg"), packMass: q("500 kg"), length: quantity(length, "m"), width: q("2 m") });
  * const records = [car("a", 4, 1900), car("b", 4.4, 2050), car("c", 4.7, 2110), car("d", 5, 2240)];
- * fitSizeEffect({ records }).likely; // 0.963
+ * fitSizeEffect({ records }).likely; // 0.94
  */
 export function fitSizeEffect(options: FitSizeEffectOptions): LowLikelyHigh<number> {
   readOptions("fitSizeEffect", options, {}, ["records"]);

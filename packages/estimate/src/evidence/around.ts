@@ -1,6 +1,6 @@
 import { type AnyQuantity, describeGiven, InputError, isQuantity, readNumber, readOptions } from "@tarewatt/units";
 import type { LowLikelyHigh } from "./forms.js";
-import { type Provenance, provenanceKeys } from "./provenance.js";
+import { type Provenance, provenanceKeys, readProvenance } from "./provenance.js";
 
 /**
  * A value within so much of itself on either side, as low/likely/high.
@@ -8,7 +8,7 @@ import { type Provenance, provenanceKeys } from "./provenance.js";
  * @param likely - quantity or number; its 50th percentile
  * @param share - half-width as a share of the value, 0 to 1: the 10th and 90th percentiles are that far away
  * @param provenance - grade, source, date and lineage
- * @throws InputError `NOT_A_FRACTION`, `NEGATIVE`
+ * @throws InputError `NOT_A_FRACTION`, `NEGATIVE`, `UNKNOWN_OPTION`, `WRONG_CHOICE`
  * @example
  * around(q("3.10 m²"), 0.03).low; // 3.007 m²
  */
@@ -35,6 +35,7 @@ export function around(
     {},
     provenanceKeys.map((key) => `${key}?`),
   );
+  readProvenance("the provenance", provenance as Readonly<Record<string, unknown>>);
   const width = readNumber("share", share, { unit: "1", atLeast: 0, atMost: 1 });
   const scaled = (factor: number): AnyQuantity | number =>
     typeof likely === "number" ? likely * factor : (likely as unknown as Scalable).times(factor);

@@ -55,8 +55,8 @@ const SURPRISING = 0.05;
  *   ],
  * });
  * merged.pieces.map(({ role }) => role); // ["weighed", "repeats", "weighed"]
- * merged.likely; // 96.5 kWh
- * merged.agreement.chance; // 0.10
+ * merged.likely; // 96.6 kWh
+ * merged.agreement.chance; // 0.11
  */
 export function mergeEvidence<const Unit extends string>(
   options: MergeEvidenceOptions<Unit>,

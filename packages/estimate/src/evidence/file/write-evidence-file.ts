@@ -17,6 +17,9 @@ import { FORMAT, VERSION } from "./schema.js";
 export function writeEvidenceFile(file: Partial<EvidenceFile>): string {
   readOptions("writeEvidenceFile", file, {}, ["title?", "evidence?", "claims?", "vehicles?"]);
   const { title, evidence = {}, claims = [], vehicles = [] } = file;
+  if (title !== undefined && typeof title !== "string") {
+    throw new InputError("WRONG_CHOICE", `title must be a text: got ${describeGiven(title)}`, {});
+  }
   const listed: unknown = claims;
   if (!Array.isArray(listed)) {
     throw new InputError("WRONG_CHOICE", `claims must be a list: got ${describeGiven(listed)}`, {});
