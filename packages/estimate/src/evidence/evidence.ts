@@ -4,8 +4,7 @@ import { REACH, reachWithin } from "./quantile.js";
 import { type FormName, formKeys, formOf, readShape } from "./read-shape.js";
 import type { Shape } from "./shape.js";
 
-export type { Evidence, ExactValue, LowLikelyHigh } from "./forms.js";
-export type { Grade, Provenance } from "./provenance.js";
+export type { Evidence, LowLikelyHigh } from "./forms.js";
 
 /** @internal Evidence read and checked: numbers in the unit of the rule. */
 export interface EvidenceRead {
