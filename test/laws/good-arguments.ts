@@ -1,4 +1,4 @@
-import { baseMass, model, type StudySummary, studyPart } from "@tarewatt/estimate";
+import { baseMass, type ClaimOptions, claim, model, type StudySummary, studyPart } from "@tarewatt/estimate";
 import {
   acceptanceCurve,
   assemblePack,
@@ -26,7 +26,7 @@ import {
   udds,
   usLabel,
 } from "@tarewatt/roadload";
-import { type Energy, type Mass, type Quantity, q, relation, type Speed } from "@tarewatt/units";
+import { type Energy, type Mass, type Quantity, q, quantity, relation, type Speed } from "@tarewatt/units";
 
 /** Arguments that functions take, by `package.function`: a law spoils them part by part. All figures are invented. */
 
@@ -233,6 +233,18 @@ const vehicleOptions = () => ({
   accessories: { value: q("300 W"), source: "invented" },
   chargingEfficiency: share(0.87, 0.89, 0.91),
 });
+
+const provenance = { grade: "reported", source: "invented", date: "2026-03", id: "a", derivedFrom: ["b"] } as const;
+const claimOptions = {
+  ...{ quantity: "range", relation: "up to", value: q("500 km"), variant: "long", procedure: "WLTP", status: "target" },
+  ...{ equipment: ["wheels"], source: "invented", date: "2026", id: "c", derivedFrom: ["d"] },
+} as const;
+const announced = claim(claimOptions as unknown as ClaimOptions<"range">);
+const denser = { change: 0.2, of: "specific energy", part: "cell", than: "the last one", source: "invented" };
+const vehicleOnSale = {
+  ...{ name: "car", curbMass: q("2 t"), packMass: q("500 kg"), motors: 1, length: q("4.7 m"), width: q("1.9 m") },
+  ...{ packEnergy: q("90 kWh"), usableEnergy: q("85 kWh"), equipment: ["tow bar"], grade: "measured", date: "2026" },
+};
 
 export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> = {
   "units.q": () => ["5 kg"],
@@ -636,6 +648,72 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     },
   ],
 
+  "estimate.around": () => [q("5 kg"), 0.1, { ...provenance }],
+  "estimate.aroundByGrade": () => [q("5 kg"), { ...provenance }],
+  "estimate.distributionOf": () => [
+    {
+      evidence: { distribution: "normal", mean: 5, standardDeviation: 1, atLeast: 0 },
+      unit: "1",
+      above: -1,
+      atMost: 9,
+    },
+  ],
+  "estimate.mergeEvidence": () => [
+    {
+      pieces: [
+        { distribution: "PERT", from: q("1 kg"), mode: q("2 kg"), to: q("3 kg"), ...provenance },
+        { distribution: "samples", values: [q("1 kg"), q("3 kg")], derivedFrom: ["a"] },
+        { distribution: "log-normal", median: q("2 kg"), factor: 1.2 },
+        { atLeast: q("1 kg"), rarelyAbove: q("2 kg") },
+        { atLeast: q("1 kg") },
+        q("2 kg"),
+      ],
+      ...{ unit: "kg", scale: "linear", atLeast: 0 },
+    },
+  ],
+  "estimate.claim": () => [{ ...claimOptions }],
+  "estimate.claimEvidence": () => [{ claim: { ...announced }, share: 0.1 }],
+  "estimate.claimsByVariant": () => [[{ ...announced }, { ...announced }]],
+  "estimate.relativeStatement": () => [{ ...denser }],
+  "estimate.overlapsOf": () => [[{ ...denser }, { ...denser, part: "pack" }]],
+  "estimate.variantModel": () => [{ model: { ...moving }, variants: ["short", "long"], own: ["mass"] }],
+  "estimate.vehicleRecord": () => [{ ...vehicleOnSale }],
+  "estimate.vehicleRecordsFromCsv": () => [{ text: "name\tcurb mass (kg)\nvan\t2480" }],
+  "estimate.vehicleRecordsToCsv": () => [[{ ...vehicleOnSale }]],
+  "estimate.adjustmentsBetween": () => [
+    {
+      comparator: { ...vehicleOnSale },
+      vehicle: { motors: 2, length: q("5 m"), width: q("2 m"), equipment: ["roof"], construction: "structural" },
+      rules: {
+        ...{ motor: q("70 kg"), size: 0.8, equipment: { roof: q("20 kg") } },
+        construction: { structural: { share: -0.1, of: "base mass" } },
+      },
+    },
+  ],
+  "estimate.fitSizeEffect": () => [
+    { records: [4, 4.2, 4.5, 5].map((length) => ({ ...vehicleOnSale, length: quantity(length, "m") })) },
+  ],
+  "estimate.baseMassOfRecords": () => [
+    {
+      records: [{ ...vehicleOnSale }],
+      vehicle: { motors: 2 },
+      rules: { motor: q("70 kg") },
+      adjustments: [],
+      scatter: 0.05,
+    },
+  ],
+  "estimate.readEvidenceFile": () => [
+    { text: '{"format": "tarewatt evidence", "version": 1, "evidence": {"a": "5 kg"}}' },
+  ],
+  "estimate.writeEvidenceFile": () => [
+    {
+      title: "invented",
+      evidence: { a: { ...evidence.mass } },
+      claims: [{ ...announced }],
+      vehicles: [{ ...vehicleOnSale }],
+    },
+  ],
+  "estimate.evidenceForModel": () => [{ model: { ...moving }, evidence: { ...evidence } }],
   "estimate.model": () => [modelOptions],
   "estimate.propagate": () => [{ model: { ...moving }, evidence, draws: 100, seed: 1 }],
   "estimate.propagateInSteps": () => [{ model: { ...moving }, evidence, draws: 100, keep: "summary" }],

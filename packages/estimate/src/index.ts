@@ -7,12 +7,12 @@
 // calibrate
 export { calibrate } from "./calibrate/calibrate.js";
 export type {
-  Agreement,
   CalibratedCertificate,
   CalibrateOptions,
   Calibration,
   CertifiedComparator,
   CityAndHighway,
+  ComparatorAgreement,
   ComparatorCheck,
   Pull,
 } from "./calibrate/calibration.js";
@@ -33,14 +33,82 @@ export {
 } from "./calibrate/relations.js";
 export { withinMaker } from "./calibrate/within-maker.js";
 export {
-  around,
-  type Evidence,
-  type ExactValue,
-  type Grade,
-  grades,
-  type LowLikelyHigh,
-  type Provenance,
-} from "./evidence/evidence.js";
+  type AnyClaim,
+  type Claim,
+  type ClaimOptions,
+  type ClaimRelation,
+  type ClaimStatus,
+  claim,
+} from "./claim/claim.js";
+export {
+  type ClaimAsEvidence,
+  type ClaimEvidenceOptions,
+  type ClaimSpreads,
+  claimEvidence,
+  claimSpreads,
+} from "./claim/claim-evidence.js";
+export { type ClaimQuantity, type ClaimRule, claimQuantities } from "./claim/claim-quantities.js";
+export { type ClaimsByVariant, claimsByVariant, type VariantClaims } from "./claim/claims-by-variant.js";
+export {
+  type ChangeLeftInputs,
+  type ChangeOfWholeInputs,
+  changeLeft,
+  changeOfWhole,
+  type MassChangeAtEqualEnergyInputs,
+  massChangeAtEqualEnergy,
+} from "./claim/relations.js";
+export {
+  overlapsOf,
+  type RelativeStatement,
+  type RelativeStatementOptions,
+  relativeStatement,
+  type StatementOverlap,
+  type StatementPart,
+  type StatementQuantity,
+} from "./claim/relative-statement.js";
+export { type OfVariants, type VariantModelOptions, variantModel } from "./claim/variant-model.js";
+export { type AdjustmentRules, type UsualRange, usualAdjustments } from "./comparator/adjustment-rules.js";
+export {
+  type AdjustmentsBetween,
+  type AdjustmentsBetweenOptions,
+  adjustmentsBetween,
+  type VehicleTraits,
+} from "./comparator/adjustments-between.js";
+export { type BaseMassOfRecordsOptions, baseMassOfRecords } from "./comparator/base-mass-of-records.js";
+export {
+  type CsvFault,
+  type VehicleRecordsFromCsvOptions,
+  type VehicleRecordsRead,
+  vehicleRecordsFromCsv,
+} from "./comparator/records-from-csv.js";
+export { vehicleRecordsToCsv } from "./comparator/records-to-csv.js";
+export { type FitSizeEffectOptions, fitSizeEffect } from "./comparator/size-effect.js";
+export { type VehicleRecord, vehicleRecord } from "./comparator/vehicle-record.js";
+export { around } from "./evidence/around.js";
+export { type Distribution, type DistributionOptions, distributionOf } from "./evidence/distribution.js";
+export type { FileFault } from "./evidence/file/check-schema.js";
+export type { EvidenceFile } from "./evidence/file/evidence-file.js";
+export { type EvidenceForModelOptions, evidenceForModel } from "./evidence/file/evidence-for-model.js";
+export { type ReadEvidenceFileOptions, readEvidenceFile } from "./evidence/file/read-evidence-file.js";
+export { evidenceFileSchema } from "./evidence/file/schema.js";
+export { writeEvidenceFile } from "./evidence/file/write-evidence-file.js";
+export type {
+  AtLeast,
+  AtMost,
+  Evidence,
+  ExactValue,
+  LogNormal,
+  LowLikelyHigh,
+  Normal,
+  Peaked,
+  Samples,
+  Uniform,
+} from "./evidence/forms.js";
+export { aroundByGrade, type GradedSpreads, gradedSpreads } from "./evidence/graded-spread.js";
+export { type MergeEvidenceOptions, mergeEvidence } from "./evidence/merge-evidence.js";
+export type { Agreement, Bound, EvidencePiece, MergedEvidence, MergedPiece } from "./evidence/merged-evidence.js";
+export { type Grade, grades, type Provenance } from "./evidence/provenance.js";
+export type { ShapeName } from "./evidence/shape.js";
 export type { Adjustment, AdjustmentBase, MassAdjustment, ProportionalAdjustment } from "./mass/adjustment.js";
 export {
   type AdjustmentEffect,

@@ -1,6 +1,6 @@
 import { readOptions } from "@tarewatt/units";
 import { certificateOf } from "./calibrated-certificate.js";
-import type { Agreement, CalibrateOptions, Calibration, ComparatorCheck } from "./calibration.js";
+import type { CalibrateOptions, Calibration, ComparatorAgreement, ComparatorCheck } from "./calibration.js";
 import { type Among, posteriorOf } from "./posterior.js";
 import { type ComparatorRead, readComparators } from "./read-comparators.js";
 import { withinMaker } from "./within-maker.js";
@@ -53,7 +53,7 @@ function checkOf({ name, source, more }: ComparatorRead, { trust, distance }: Am
   return Object.freeze({ name, source, certifiedOverExpected, trust, chance, odd: chance < withinMaker.oddBelow });
 }
 
-function agreementOf(among: readonly Among[]): Agreement {
+function agreementOf(among: readonly Among[]): ComparatorAgreement {
   if (among.length < 2) return Object.freeze({ inWords: among.length === 0 ? "nothing to agree" : "alone" });
   const perResult = among.reduce((sum, { distance }) => sum + distance / 2, 0) / among.length;
   const deviation = Math.sqrt(perResult);

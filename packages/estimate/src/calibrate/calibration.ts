@@ -46,7 +46,7 @@ export interface ComparatorCheck {
 }
 
 /** How far comparators agree. */
-export interface Agreement {
+export interface ComparatorAgreement {
   /**
    * Root mean square of their distances from what the others say, in standard deviations: near 1 for vehicles that differ as those
    * of one maker do. Left out for fewer than two.
@@ -97,7 +97,7 @@ export interface Calibration {
   /** Each comparator beside the others, in the order given. */
   readonly comparators: readonly ComparatorCheck[];
   /** How far they agree. */
-  readonly agreement: Agreement;
+  readonly agreement: ComparatorAgreement;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
   /**

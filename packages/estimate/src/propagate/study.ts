@@ -62,7 +62,7 @@ export function drawer(options: DrawerOptions): (index: number) => Record<string
   const tied = together === undefined ? alone : new Map([...alone, ...drawnTogether(together, alone)]);
   const drawn = Object.fromEntries([...evidence].map(([name, { likely }]) => [name, likely]));
   const uncertain = [...evidence].flatMap(([name, read]) =>
-    read.low === read.high ? [] : [{ name, read, uniform: tied.get(name) as Uniform }],
+    read.shape === undefined && read.low === read.high ? [] : [{ name, read, uniform: tied.get(name) as Uniform }],
   );
   return (index) => {
     for (const { name, read, uniform } of uncertain) drawn[name] = quantileOf(read, uniform(index));

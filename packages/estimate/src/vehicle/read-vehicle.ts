@@ -1,7 +1,6 @@
 import { composePack, type Pack } from "@tarewatt/pack";
 import { defaultRotatingMassFraction, type EfficiencyDrivetrain, efficiencyDrivetrain } from "@tarewatt/roadload";
 import {
-  type AnyQuantity,
   describeGiven,
   type Energy,
   InputError,
@@ -11,7 +10,7 @@ import {
   readNumber,
   readOptions,
 } from "@tarewatt/units";
-import { readEvidence } from "../evidence/evidence.js";
+import { copyOfEvidence, readEvidence } from "../evidence/evidence.js";
 import type { EvidenceFor } from "../model/model.js";
 import { type ConditionRead, readCondition, SLOW, sameCondition } from "./condition.js";
 import type { EvidenceLine } from "./estimate.js";
@@ -118,7 +117,7 @@ export function readVehicle(options: VehicleOptions): VehicleRead {
   });
   return {
     evidence: Object.fromEntries(
-      lines.map((each) => [each.input, evidenceOf(each)]),
+      Object.entries(paths).map(([input, path]) => [input, copyOfEvidence(at(given, path))]),
     ) as unknown as EvidenceFor<VehicleInputs>,
     lines: Object.freeze(lines),
     conditions,
@@ -158,13 +157,6 @@ function withoutUndefined(options: object): Readonly<Record<string, unknown>> {
 /** What stands at a path such as "pack.energy". */
 function at(options: Readonly<Record<string, unknown>>, path: string): unknown {
   return path.split(".").reduce<unknown>((value, part) => (value as Readonly<Record<string, unknown>>)[part], options);
-}
-
-function evidenceOf({ unit, low, likely, high }: EvidenceLine): {
-  [Part in "low" | "likely" | "high"]: AnyQuantity | number;
-} {
-  const made = (value: number): AnyQuantity | number => (unit === "1" ? value : quantity<string>(value, unit));
-  return { low: made(low), likely: made(likely), high: made(high) };
 }
 
 function readConditions(given: unknown): readonly ConditionRead[] {
