@@ -64,12 +64,12 @@ describe("the reader of examples", () => {
 describe.each([...exportedNames.keys()])("examples of %s", (directory) => {
   const own = examples.filter((example) => example.directory === directory);
 
-  it("run, and give what they say", async () => {
+  it("run, and give what they say", { timeout: 60_000 }, async () => {
     const found = (await Promise.all(own.map(faults))).flat();
     expect(found).toEqual([]);
   });
 
-  it("state plain values, so that each is compared", async () => {
+  it("state plain values, so that each is compared", { timeout: 60_000 }, async () => {
     const prose = await Promise.all(
       own.map(async (example) =>
         (await runExample(example, modules))

@@ -1,7 +1,7 @@
 import type { Shape } from "./shape.js";
 
 /** Share of the whole reach of a falling half-triangle within which nine tenths of it lie. */
-const NINE_TENTHS = 1 - Math.sqrt(0.1);
+const NINE_TENTHS = 1 - /* @__PURE__ */ Math.sqrt(0.1);
 
 /**
  * @internal A bound that is most likely just met: from it the density falls in a line to nothing, and nine times in ten the value lies
