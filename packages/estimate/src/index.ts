@@ -47,7 +47,13 @@ export {
   claimEvidence,
   claimSpreads,
 } from "./claim/claim-evidence.js";
-export { type ClaimQuantity, type ClaimRule, claimQuantities } from "./claim/claim-quantities.js";
+export {
+  type ClaimQuantities,
+  type ClaimQuantity,
+  type ClaimRule,
+  type ClaimRuleIn,
+  claimQuantities,
+} from "./claim/claim-quantities.js";
 export { type ClaimsByVariant, claimsByVariant, type VariantClaims } from "./claim/claims-by-variant.js";
 export {
   type ChangeLeftInputs,
@@ -67,7 +73,13 @@ export {
   type StatementQuantity,
 } from "./claim/relative-statement.js";
 export { type OfVariants, type VariantModelOptions, variantModel } from "./claim/variant-model.js";
-export { type AdjustmentRules, type UsualRange, usualAdjustments } from "./comparator/adjustment-rules.js";
+export {
+  type AdjustmentRules,
+  type ConstructionRule,
+  type UsualAdjustments,
+  type UsualRange,
+  usualAdjustments,
+} from "./comparator/adjustment-rules.js";
 export {
   type AdjustmentsBetween,
   type AdjustmentsBetweenOptions,
@@ -106,7 +118,15 @@ export type {
 } from "./evidence/forms.js";
 export { aroundByGrade, type GradedSpreads, gradedSpreads } from "./evidence/graded-spread.js";
 export { type MergeEvidenceOptions, mergeEvidence } from "./evidence/merge-evidence.js";
-export type { Agreement, Bound, EvidencePiece, MergedEvidence, MergedPiece } from "./evidence/merged-evidence.js";
+export type {
+  Agreement,
+  Bound,
+  EvidencePiece,
+  LowerBound,
+  MergedEvidence,
+  MergedPiece,
+  UpperBound,
+} from "./evidence/merged-evidence.js";
 export { type Grade, grades, type Provenance } from "./evidence/provenance.js";
 export type { ShapeName } from "./evidence/shape.js";
 export type { Adjustment, AdjustmentBase, MassAdjustment, ProportionalAdjustment } from "./mass/adjustment.js";

@@ -141,7 +141,11 @@ export {
   type TypicalDrivetrainOptions,
   typicalDrivetrain,
 } from "./drivetrain/typical-drivetrain.js";
-export { typicalDrivetrainFit } from "./drivetrain/typical-drivetrain-fit.js";
+export {
+  type TypicalDrivetrainFit,
+  type TypicalInterval,
+  typicalDrivetrainFit,
+} from "./drivetrain/typical-drivetrain-fit.js";
 // energy
 export type { Battery, BatteryState } from "./energy/battery.js";
 export { type BatteryEnergiesOptions, batteryEnergies } from "./energy/battery-energies.js";

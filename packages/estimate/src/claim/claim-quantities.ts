@@ -14,10 +14,36 @@ export interface ClaimRule extends NumberRule {
   readonly dependsOnEquipment: boolean;
 }
 
+/** A rule whose unit the compiler knows. */
+export interface ClaimRuleIn<Unit extends string> extends ClaimRule {
+  /** Unit that the figure is kept in. */
+  readonly unit: Unit;
+}
+
+/** The rules of {@link claimQuantities}, by what they are about. */
+export interface ClaimQuantities {
+  /** Range. */
+  readonly range: ClaimRuleIn<"km">;
+  /** Pack energy. */
+  readonly packEnergy: ClaimRuleIn<"kWh">;
+  /** Payload. */
+  readonly payload: ClaimRuleIn<"kg">;
+  /** Power. */
+  readonly power: ClaimRuleIn<"kW">;
+  /** Time of a sprint. */
+  readonly sprintTime: ClaimRuleIn<"s">;
+  /** Charging power. */
+  readonly chargingPower: ClaimRuleIn<"kW">;
+  /** Drag coefficient. */
+  readonly dragCoefficient: ClaimRuleIn<"1">;
+  /** Specific energy. */
+  readonly specificEnergy: ClaimRuleIn<"Wh/kg">;
+}
+
 const positive = { above: 0, needsProcedure: false, boundaries: [], dependsOnEquipment: false } as const;
 
 /** What a claim can be about. */
-export const claimQuantities = /* @__PURE__ */ (() =>
+export const claimQuantities: ClaimQuantities = /* @__PURE__ */ (() =>
   ({
     range: {
       ...positive,
@@ -82,7 +108,7 @@ export const claimQuantities = /* @__PURE__ */ (() =>
       boundaries: ["cell", "pack"],
       better: "more",
     },
-  }) as const satisfies Readonly<Record<string, ClaimRule>>)();
+  }) as const)();
 
 /** The name of something that a claim can be about. */
-export type ClaimQuantity = keyof typeof claimQuantities;
+export type ClaimQuantity = keyof ClaimQuantities;

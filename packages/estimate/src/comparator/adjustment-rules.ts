@@ -16,11 +16,29 @@ export interface UsualRange {
 
 const judgement: Source = { document: "judgement, no source", status: "common practice" };
 
+/** What differences between vehicles usually weigh. */
+export interface UsualAdjustments {
+  /** One more motor with its inverter, gears and mounts, kg. */
+  readonly motor: UsualRange;
+  /** Relative change of the base mass for each relative change of length times width. */
+  readonly size: UsualRange;
+  /** Items of equipment, kg, by name. */
+  readonly equipment: Readonly<Record<string, UsualRange>>;
+}
+
+/** The share by which a vehicle of some construction is heavier than usual, and of which mass. */
+export interface ConstructionRule {
+  /** Share, negative when lighter. */
+  readonly share: Evidence<number>;
+  /** The mass that it is a share of. */
+  readonly of: AdjustmentBase;
+}
+
 /**
  * What a difference between two vehicles usually weighs. Nothing here is measured: replace what you know better, and see in the working of the
  * base mass what each adjustment does.
  */
-export const usualAdjustments = {
+export const usualAdjustments: UsualAdjustments = {
   /** One more motor with its inverter, gears and mounts, kg. */
   motor: { low: 55, likely: 75, high: 100, source: judgement },
   /**
@@ -35,10 +53,6 @@ export const usualAdjustments = {
     "tow bar": { low: 15, likely: 22, high: 30, source: judgement },
     "air suspension": { low: 10, likely: 20, high: 35, source: judgement },
   },
-} as const satisfies {
-  readonly motor: UsualRange;
-  readonly size: UsualRange;
-  readonly equipment: Readonly<Record<string, UsualRange>>;
 };
 
 /** What differences weigh, where you know better than {@link usualAdjustments}. */
@@ -50,7 +64,5 @@ export interface AdjustmentRules {
   /** Items of equipment by name. */
   readonly equipment?: Readonly<Record<string, Evidence<Quantity<Mass>>>> | undefined;
   /** Constructions by name: the share by which a vehicle built so is heavier than usual, and of which mass. */
-  readonly construction?:
-    | Readonly<Record<string, { readonly share: Evidence<number>; readonly of: AdjustmentBase }>>
-    | undefined;
+  readonly construction?: Readonly<Record<string, ConstructionRule>> | undefined;
 }

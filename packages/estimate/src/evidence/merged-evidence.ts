@@ -2,9 +2,24 @@ import type { Working } from "@tarewatt/units";
 import type { Evidence, LogNormal, Normal } from "./forms.js";
 import type { Grade, Provenance } from "./provenance.js";
 
-/** A bound alone, without a word on how far beyond it the value may lie: it only cuts. */
-export type Bound<T> = Provenance &
-  ({ readonly atLeast: T; readonly atMost?: undefined } | { readonly atMost: T; readonly atLeast?: undefined });
+/** A lower bound alone, without a word on how far beyond it the value may lie: it only cuts. */
+export interface LowerBound<T> extends Provenance {
+  /** The value lies here or above. */
+  readonly atLeast: T;
+  /** An upper bound is a piece of its own. */
+  readonly atMost?: undefined;
+}
+
+/** An upper bound alone. */
+export interface UpperBound<T> extends Provenance {
+  /** The value lies here or below. */
+  readonly atMost: T;
+  /** A lower bound is a piece of its own. */
+  readonly atLeast?: undefined;
+}
+
+/** A bound alone. */
+export type Bound<T> = LowerBound<T> | UpperBound<T>;
 
 /** One piece of evidence for a quantity: any evidence, or a bound alone. */
 export type EvidencePiece<T> = Evidence<T> | Bound<T>;

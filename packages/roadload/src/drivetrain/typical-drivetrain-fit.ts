@@ -1,3 +1,41 @@
+import type { Source } from "@tarewatt/units";
+
+/** Coefficients of {@link typicalDrivetrain}, and how well they did. */
+export interface TypicalDrivetrainFit {
+  /** Battery power per wheel power while driving, for a maker of long experience, without the loss that goes with size. */
+  readonly driving: number;
+  /** How much more it is on a maker's first battery-electric vehicle. */
+  readonly newcomer: number;
+  /** Model years in which that falls by the factor e. */
+  readonly learningYears: number;
+  /** Drag and standing loss that grow with the size of the motors: W per W of rated power. */
+  readonly perRatedPower: number;
+  /** Rated power above which that loss grows no further, in W. */
+  readonly ratedPowerUpTo: number;
+  /** Battery power that flows back per wheel power while braking. */
+  readonly braking: number;
+  /** Part of the braking power that the motors take. */
+  readonly regenerationShare: number;
+  /** Base load of the vehicle on a test, in W. */
+  readonly accessories: number;
+  /** Energy drawn from the battery per energy at the wall. */
+  readonly chargingEfficiency: number;
+  /** Rated powers in the data, in W. */
+  readonly ratedPowers: readonly [least: number, most: number];
+  /** Interval that holds nine of ten, as a factor. */
+  readonly interval90: TypicalInterval;
+  /** What it was fitted to. */
+  readonly source: Source;
+}
+
+/** Certified over predicted lies within 1/x and x. */
+export interface TypicalInterval {
+  /** On UDDS. */
+  readonly city: number;
+  /** On HWFET. */
+  readonly highway: number;
+}
+
 /**
  * What a drivetrain takes, as learnt from certificates: the coefficients of {@link typicalDrivetrain}.
  *
@@ -6,7 +44,7 @@
  * nine results of ten whose maker was left out of the fit, as a factor: certified over predicted lies within 1/x and x. With every
  * maker counted once it holds 0.87 (city) and 0.78 (highway) of them.
  */
-export const typicalDrivetrainFit = /* @__PURE__ */ Object.freeze({
+export const typicalDrivetrainFit: TypicalDrivetrainFit = /* @__PURE__ */ Object.freeze({
   /** Battery power per wheel power while driving, for a maker of long experience, without the loss that goes with size. */
   driving: 1.0878,
   /** How much more it is on a maker's first battery-electric vehicle. */
