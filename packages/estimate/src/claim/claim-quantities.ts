@@ -24,18 +24,32 @@ export interface ClaimRuleIn<Unit extends string> extends ClaimRule {
 export interface ClaimQuantities {
   /** Range. */
   readonly range: ClaimRuleIn<"km">;
+  /** Consumption. */
+  readonly consumption: ClaimRuleIn<"Wh/km">;
   /** Pack energy. */
   readonly packEnergy: ClaimRuleIn<"kWh">;
+  /** Mass of the vehicle. */
+  readonly mass: ClaimRuleIn<"kg">;
   /** Payload. */
   readonly payload: ClaimRuleIn<"kg">;
+  /** Towed mass. */
+  readonly towedMass: ClaimRuleIn<"kg">;
   /** Power. */
   readonly power: ClaimRuleIn<"kW">;
+  /** Torque. */
+  readonly torque: ClaimRuleIn<"N·m">;
   /** Time of a sprint. */
   readonly sprintTime: ClaimRuleIn<"s">;
+  /** Top speed. */
+  readonly topSpeed: ClaimRuleIn<"km/h">;
   /** Charging power. */
   readonly chargingPower: ClaimRuleIn<"kW">;
+  /** Charging time. */
+  readonly chargingTime: ClaimRuleIn<"min">;
   /** Drag coefficient. */
   readonly dragCoefficient: ClaimRuleIn<"1">;
+  /** Frontal area. */
+  readonly frontalArea: ClaimRuleIn<"m²">;
   /** Specific energy. */
   readonly specificEnergy: ClaimRuleIn<"Wh/kg">;
 }
