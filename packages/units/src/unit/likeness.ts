@@ -9,7 +9,7 @@ export function nearestOf(word: string, known: readonly string[]): string[] {
     const theirs = pairsOf(candidate);
     return mine.filter((pair) => theirs.includes(pair)).length / (mine.length + theirs.length);
   };
-  return known.filter((candidate) => likeness(candidate) > 0.25).sort((a, b) => likeness(b) - likeness(a));
+  return known.filter((candidate) => likeness(candidate) >= 0.25).sort((a, b) => likeness(b) - likeness(a));
 }
 
 /** Pairs of neighbours in small letters; the start and the end of the word are neighbours, too. */
