@@ -3,6 +3,7 @@ import type { Cycle } from "../cycle/cycle.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
+import { assertConservesOn } from "./conserves-energy.js";
 import { driveModel, isPlainModel } from "./drive-model.js";
 import { simulate } from "./simulate.js";
 import { levelPiecesOf, type VehicleArrays, wheelEnergies } from "./wheel-energy.js";
@@ -54,7 +55,7 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
   const { length } = wheel.driving;
   const battery = new Float64Array(length);
   const driven = new Float64Array(length).fill(distance);
-  if (isEfficiencyDrivetrain(drivetrain) && drivetrain.maximumWheelPower === undefined) {
+  if (isEfficiencyDrivetrain(drivetrain)) {
     const { efficiency, share, regenerationEfficiency } = drivetrain;
     for (let i = 0; i < length; i++) {
       const braking = share * regenerationEfficiency * (wheel.braking[i] as number);
@@ -77,6 +78,8 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
       inertiaMass,
       gradeForce: 0,
     };
+    // One vehicle tells of the model; the sums of each would cost as much as they are.
+    if (i === 0) assertConservesOn(pieces, numbers, drivetrain);
     if (plain) {
       battery[i] = driveModel(pieces, begin, numbers, drivetrain).drivetrain + accessories * duration;
       continue;

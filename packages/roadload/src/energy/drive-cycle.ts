@@ -3,6 +3,7 @@ import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
 import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
 import { type DriveSums, explainDrive } from "./drive-working.js";
@@ -52,7 +53,7 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
 }
 
 function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: boolean): DriveResult {
-  const { load, drivetrain, battery, grade, chargingEfficiency } = scope;
+  const { load, numbers, drivetrain, battery, grade, chargingEfficiency } = scope;
   const { total } = pieces;
   const begin = cycle.time[0] as number;
   const simple = isPlainModel(drivetrain) && battery === undefined && pieces.grade === undefined && !wantsSeries;
@@ -62,6 +63,8 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
   if (!(sums.distance > 0)) {
     throw new InputError("NOT_VALID_HERE", `the vehicle cannot move on ${cycle.name}: it has too little power`, {});
   }
+  assertConserves(drivetrain, sums, `on ${cycle.name}`, "J");
+  assertConservesOn(pieces, numbers, drivetrain);
   const atBattery = sums.drivetrain + sums.accessories + sums.climate + sums.batteryLoss;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [

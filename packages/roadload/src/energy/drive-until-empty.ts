@@ -11,6 +11,7 @@ import {
 import { piecesOf } from "../cycle/pieces-of.js";
 import type { Fraction } from "../fraction.js";
 import type { BatteryState } from "./battery.js";
+import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import type { DriveCycleOptions } from "./drive-result.js";
 import { readScope, warningsOf } from "./scope.js";
 import { simulate } from "./simulate.js";
@@ -117,6 +118,8 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
     const mass = load.mass.in("kg");
     const run = simulate({ pieces, begin, numbers, mass, drivetrain, auxiliary, battery, stateOfCharge, until });
     const seconds = run.stopped ?? pieces.total.duration;
+    assertConserves(drivetrain, run, `on ${cycle.name}`, "J");
+    if (driven === 0) assertConservesOn(pieces, numbers, drivetrain);
     sums.distance += run.distance;
     sums.seconds += seconds;
     sums.atTerminals += run.drivetrain + auxiliary * seconds;

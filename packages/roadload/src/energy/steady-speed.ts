@@ -13,6 +13,7 @@ import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import type { RoadLoad } from "../resistance/road-load.js";
 import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
+import { assertConservesAt } from "./conserves-energy.js";
 import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
@@ -108,6 +109,7 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   assertReachable(drivetrain, atWheel, speed);
   const drawn = finitePower(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
   const brakes = finitePower(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
+  assertConservesAt(drivetrain, atWheel, speed);
   const atBattery = drawn + accessories + climate;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
