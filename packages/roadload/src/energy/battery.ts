@@ -1,4 +1,5 @@
 import { describeGiven, InputError, readNumber, readOptions } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 
 /**
@@ -72,17 +73,24 @@ export function batteryNumber(battery: Battery, what: string, value: number, sta
   );
 }
 
-/** Climate power and energy in W and J. @internal */
-export function readClimate(given: unknown): { readonly power: number; readonly warmUpEnergy: number } {
-  if (given === undefined) return { power: 0, warmUpEnergy: 0 };
+/** Heating and cooling in W and J, and what a reader should doubt about them. @internal */
+export interface Climate {
+  readonly power: number;
+  readonly warmUpEnergy: number;
+  readonly warnings: readonly string[];
+}
+
+/** @internal */
+export function readClimate(given: unknown): Climate {
   if (typeof given !== "object" || given === null) {
     throw new InputError("NOT_AN_OBJECT", `climate must be an object with a power: got ${describeGiven(given)}`, {});
   }
-  // Only two parts are read: what a climate model says beside them may come along.
-  const { power, warmUpEnergy } = given as { readonly power?: unknown; readonly warmUpEnergy?: unknown };
+  // What a climate model says beside these may come along.
+  const { power, warmUpEnergy, warnings } = given as { readonly [key in keyof Climate]?: unknown };
   return {
     power: readNumber("climate.power", power, { unit: "W", atLeast: 0 }),
     warmUpEnergy:
       warmUpEnergy === undefined ? 0 : readNumber("climate.warmUpEnergy", warmUpEnergy, { unit: "J", atLeast: 0 }),
+    warnings: textsOf(warnings),
   };
 }

@@ -1,4 +1,6 @@
 import { type Energy, InputError, type Quantity, quantity } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
+import { cautionsOf } from "../check/towing.js";
 import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
@@ -12,6 +14,7 @@ import type { Simulation } from "./run.js";
 import { readScope, type Scope, warningsOf } from "./scope.js";
 import { newSeries } from "./series.js";
 import { simulate } from "./simulate.js";
+import { warmUpPart } from "./warm-up.js";
 import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /**
@@ -79,11 +82,13 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
     ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
   ];
   const perDistance = (energy: number) => quantity(energy / 3.6 / sums.distance, "Wh/km");
+  const warmUpEnergy = scope.climate?.warmUpEnergy ?? 0;
   const following = run === undefined ? undefined : followingOf(scope, run, total);
   return Object.freeze({
     procedure: `${cycle.name}, driven once as tabled, no label adjustment${gradeText(grade)}`,
-    distance: sums.followed ? cycle.distance : quantity(sums.distance, "m").to(cycle.distance.unit as "km"),
-    duration: cycle.duration,
+    // Not the cycle's own fields, which a changed copy of one may have kept.
+    distance: quantity(sums.distance, "m").to(cycle.distance.unit as "km"),
+    duration: quantity(total.duration, "s").to(cycle.duration.unit as "s"),
     batteryBoundary: scope.batteryBoundary,
     energy: Object.freeze({
       atWheel: Object.freeze({ driving: kilowattHours(sums.driving), braking: kilowattHours(sums.braking) }),
@@ -95,22 +100,33 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
       atBattery: perDistance(atBattery),
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
+    ...warmUpPart(warmUpEnergy, (atBattery - warmUpEnergy) / sums.distance),
     ...(following === undefined ? {} : { following }),
     ...(battery === undefined || run === undefined ? {} : { battery: batteryRun(sums, run) }),
     ...(series === undefined ? {} : { series: Object.freeze(series) }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
     warnings: Object.freeze([
-      ...warningsOfCycle(cycle),
+      ...warningsOfCycle(cycle, total),
       ...warningsOf(scope, atBattery, `on ${cycle.name}`, pieces.maximumSpeed),
       ...(run === undefined ? [] : runWarnings(run, following, cycle.name)),
     ]),
+    cautions: cautionsOf(load),
     working: () => explainDrive(scope, total, sums),
   });
 }
 
-/** A cycle of an older copy of the package has no warnings. */
-function warningsOfCycle({ warnings }: Partial<Cycle>): readonly string[] {
-  return Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
+function warningsOfCycle({ name, warnings, distance, duration }: Cycle, total: CycleTotals): readonly string[] {
+  const differs = (shown: number, driven: number): boolean => Math.abs(shown - driven) > 1e-9 * driven;
+  return [
+    // A cycle of an older copy of the package has no warnings.
+    ...textsOf(warnings),
+    ...(differs(distance.in("m"), total.distance) || differs(duration.in("s"), total.duration)
+      ? [
+          `the table of this ${name} is not the one that its distance of ${distance} and duration of ${duration} are of: the table was ` +
+            "driven, under the old name. Make a changed cycle with speedTrace",
+        ]
+      : []),
+  ];
 }
 
 function simulateScope(

@@ -8,6 +8,7 @@ import {
   type Speed,
   type Time,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import type { Fraction } from "../fraction.js";
 import type { BatteryState } from "./battery.js";
@@ -61,6 +62,8 @@ export interface EmptyResult {
   };
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** More cycles than this are no range of a vehicle. */
@@ -147,6 +150,7 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
           ? ["the vehicle cannot follow from the start: the battery or the drivetrain gives too little power"]
           : []),
       ]),
+      cautions: cautionsOf(load),
     });
   }
   throw new InputError("NOT_VALID_HERE", `the battery is not drained on ${cycle.name}: there is no range`, {});

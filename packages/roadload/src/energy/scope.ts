@@ -1,10 +1,11 @@
 import { describeGiven, InputError, type NumberRule, type NumbersRead, readOptions } from "@tarewatt/units";
+import { unusual } from "../check/unusual.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, losses } from "../resistance/loss.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
-import { type Battery, type BatteryState, readBattery, readClimate } from "./battery.js";
+import { type Battery, type BatteryState, type Climate, readBattery, readClimate } from "./battery.js";
 
 /** What takes part in a calculation, with the losses that each part holds. @internal */
 export interface Scope {
@@ -17,8 +18,8 @@ export interface Scope {
   /** Rise over run. */
   readonly grade: number;
   readonly chargingEfficiency: number | undefined;
-  /** In W and J; undefined when none was given. */
-  readonly climate: { readonly power: number; readonly warmUpEnergy: number } | undefined;
+  /** Undefined when none was given. */
+  readonly climate: Climate | undefined;
   readonly battery: Battery | undefined;
   /** At the start; 1 without a battery. */
   readonly stateOfCharge: number;
@@ -125,12 +126,14 @@ const BATTERY_TWICE =
  * @internal
  */
 export function warningsOf(scope: Scope, atBattery: number, driven: string, maximumSpeed: number): readonly string[] {
-  const { load, drivetrain, chargingEfficiency, battery, numbers } = scope;
+  const { load, drivetrain, chargingEfficiency, battery, numbers, climate, accessories } = scope;
   const missing = lossesNotCounted(scope);
   return Object.freeze([
     ...load.warnings,
     ...(drivetrain.warnings ?? []),
     ...(battery?.warnings ?? []),
+    ...(climate?.warnings ?? []),
+    ...unusual({ accessories, chargingEfficiency, drivenSpeed: maximumSpeed }),
     ...(resistsEverywhere(numbers, maximumSpeed) ? [] : [PUSHES]),
     ...(missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`]),
     ...(chargingEfficiency !== undefined && scope.batteryBoundary === "cells" ? [BATTERY_TWICE] : []),

@@ -69,8 +69,9 @@ export function simulate(inputs: SimulationInputs): Simulation {
     let first = from[i] as number;
     let last = to[i] as number;
     if (limited) {
+      const tabled = first;
       first = run.speed;
-      last = reachableSpeed(run, first, last, seconds, constant + along);
+      last = reachableSpeed(run, first, last, seconds, constant + along, tabled);
     }
     drivePiece(run, first, last, seconds, constant, along);
     now = begins + seconds;

@@ -188,6 +188,17 @@ describe("a vehicle with too little power", () => {
     expect(series?.distance.at(-1)).toBeCloseTo(run.distance.in("m"), 6);
   });
 
+  it("lacks what the cycle takes less what it has, not what would make up for all that it has lost", () => {
+    const free = driveCycle({ ...plain, drivetrain: plainDrivetrain, series: true });
+    const most = Math.max(...(free.series?.wheelPower ?? []));
+    for (const kW of [1, 5, 15, 25, 40]) {
+      const drivetrain = { ...plainDrivetrain, maximumWheelPower: () => kW * 1000 };
+      const lack = driveCycle({ ...plain, drivetrain }).following?.powerShortfall.in("W") as number;
+      // Powers at the mean speed of a second and mean powers of it differ by little.
+      expect(Math.abs(lack - (most - kW * 1000))).toBeLessThan(0.03 * most);
+    }
+  });
+
   it("with enough power drives as without a limit", () => {
     fc.assert(
       fc.property(traces, loads, drivetrains, (cycle, load, drivetrain) => {
