@@ -9,10 +9,18 @@ import {
   type Speed,
   type Time,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
 import { type Run, runTo } from "./run-to.js";
-import { readThrust, type Thrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
+import {
+  readThrust,
+  type Thrust,
+  type ThrustLimit,
+  type ThrustOptions,
+  thrustNames,
+  warningsOfThrust,
+} from "./thrust.js";
 
 /** Options of {@link sprint}. */
 export interface SprintOptions extends ThrustOptions {
@@ -54,6 +62,8 @@ export interface SprintResult {
   }[];
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** What the functions of performance need of a vehicle. @internal */
@@ -94,7 +104,7 @@ export function readSprinter(
   if (from > 0 && rollout > 0) {
     throw new InputError("INCONSISTENT", "a rollout is driven from rest: leave out from, or the rollout", {});
   }
-  const thrust = readThrust(where, options, options.load.mass.in("kg"), needsPower);
+  const thrust = readThrust(where, options, options.load, needsPower);
   return { numbers, thrust, from, to, rollout, peak: readPeak(options.peak) };
 }
 
@@ -139,11 +149,12 @@ export function sprint(options: SprintOptions): SprintResult {
       limitsOf(run).map(({ by, from, to }) => Object.freeze({ by, from: speed(from), to: speed(to) })),
     ),
     warnings: Object.freeze([
-      ...options.load.warnings,
+      ...warningsOfThrust(options.load, options),
       ...(options.traction === undefined
         ? ["no traction was given: a real start is limited by the grip of the driven tyres"]
         : []),
     ]),
+    cautions: cautionsOf(options.load),
   });
 }
 

@@ -1,7 +1,8 @@
 import { InputError, type Quantity, quantity, readOptions, type Speed } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
-import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
+import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames, warningsOfThrust } from "./thrust.js";
 
 /** Options of {@link topSpeed}. */
 export interface TopSpeedOptions extends ThrustOptions {
@@ -21,6 +22,8 @@ export interface TopSpeedResult {
   readonly limitedBy: ThrustLimit | "limiter" | "gearing";
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** Largest speed that is looked at, in m/s: 540 km/h. */
@@ -48,7 +51,7 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
     ["load", "grade?", ...thrustNames],
   );
   const { constant, gradeForce, linear, quadratic } = splitNumbers(options.load, readGrade(options.grade));
-  const thrust = readThrust("topSpeed", options, options.load.mass.in("kg"));
+  const thrust = readThrust("topSpeed", options, options.load);
   const spare = (v: number): number => thrust.force(v) - constant - gradeForce - v * (linear + quadratic * v);
   const most = limiter ?? FASTEST;
   const found = highest(spare, most);
@@ -64,7 +67,8 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
   return Object.freeze({
     speed: quantity(found * 3.6, "km/h"),
     limitedBy: atLimiter ? "limiter" : cutOff ? "gearing" : thrust.limitAt(found),
-    warnings: Object.freeze([...options.load.warnings]),
+    warnings: Object.freeze(warningsOfThrust(options.load, options)),
+    cautions: cautionsOf(options.load),
   });
 }
 
