@@ -16,6 +16,7 @@ const usual = {
   dragArea: { of: "drag area", from: 0.3, to: 3, unit: " m²" },
   efficiency: { of: "drivetrain efficiency", from: 0.5, to: 1, unit: "" },
   usableEnergy: { of: "usable energy", from: 1, to: 250, unit: " kWh" },
+  batteryEnergy: { of: "energy of the whole battery, by its state of charge,", from: 1, to: 250, unit: " kWh" },
   accessories: { of: "accessory power", from: 0, to: 3000, unit: " W" },
   chargingEfficiency: { of: "charging efficiency", from: 0.7, to: 1, unit: "" },
   drivenSpeed: { of: "driven speed", from: 0, to: 85, unit: " m/s" },

@@ -5,6 +5,7 @@ import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { warningsOfCharge } from "./battery.js";
 import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
 import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
@@ -109,6 +110,9 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
       ...warningsOfCycle(cycle, total),
       ...warningsOf(scope, atBattery, `on ${cycle.name}`, pieces.maximumSpeed),
       ...(run === undefined ? [] : runWarnings(run, following, cycle.name)),
+      ...(battery === undefined || run === undefined
+        ? []
+        : warningsOfCharge(battery, atBattery, sums.driving - sums.braking, scope.stateOfCharge - run.stateOfCharge)),
     ]),
     cautions: cautionsOf(load),
     working: () => explainDrive(scope, total, sums),

@@ -1,5 +1,6 @@
 import {
   type Energy,
+  type EnergyPerDistance,
   InputError,
   type Length,
   type Quantity,
@@ -11,10 +12,10 @@ import {
 import { cautionsOf } from "../check/towing.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import type { Fraction } from "../fraction.js";
-import type { BatteryState } from "./battery.js";
+import { type BatteryState, warningsOfCharge } from "./battery.js";
 import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import type { DriveCycleOptions } from "./drive-result.js";
-import { readScope, warningsOf } from "./scope.js";
+import { type BatteryBoundary, readScope, warningsOf } from "./scope.js";
 import { simulate } from "./simulate.js";
 
 /** Options of {@link driveUntilEmpty}. */
@@ -53,6 +54,13 @@ export interface EmptyResult {
   readonly endedBy: "state of charge" | "cannot follow";
   /** State of charge at the end. */
   readonly stateOfCharge: number;
+  /** Where the energy at the battery is counted: at the cells, always. */
+  readonly batteryBoundary: BatteryBoundary;
+  /** Energy per distance over the whole drive; none when the vehicle did not move. */
+  readonly consumption?: {
+    /** At the battery's cells, with its loss. */
+    readonly atBattery: Quantity<EnergyPerDistance>;
+  };
   /** Energies from the battery. */
   readonly energy: {
     /** Given at the terminals. */
@@ -132,6 +140,7 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
       stateOfCharge = run.stateOfCharge;
       continue;
     }
+    const fromCells = sums.atTerminals + sums.loss;
     const endedBy = run.stateOfCharge <= floor ? "state of charge" : "cannot follow";
     return Object.freeze({
       procedure: `${cycle.name}, repeated from a state of charge of ${scope.stateOfCharge} until it is ${floor} or the vehicle cannot follow by ${Number((tolerance * 3.6).toPrecision(4))} km/h`,
@@ -140,6 +149,10 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
       cycles: driven + seconds / pieces.total.duration,
       endedBy,
       stateOfCharge: run.stateOfCharge,
+      batteryBoundary: scope.batteryBoundary,
+      ...(sums.distance > 0
+        ? { consumption: Object.freeze({ atBattery: quantity(fromCells / 3.6 / sums.distance, "Wh/km") }) }
+        : {}),
       energy: Object.freeze({
         atTerminals: quantity(sums.atTerminals / 3.6e6, "kWh"),
         loss: quantity(sums.loss / 3.6e6, "kWh"),
@@ -149,6 +162,12 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
         ...(endedBy === "cannot follow" && run.distance < 1
           ? ["the vehicle cannot follow from the start: the battery or the drivetrain gives too little power"]
           : []),
+        ...warningsOfCharge(
+          options.battery.model,
+          fromCells,
+          Math.abs(fromCells),
+          scope.stateOfCharge - run.stateOfCharge,
+        ),
       ]),
       cautions: cautionsOf(load),
     });

@@ -2,6 +2,7 @@ import { describeGiven, InputError, type NumberRule, type NumbersRead, readOptio
 import { unusual } from "../check/unusual.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
+import { warningsOfCompany } from "../drivetrain/typical-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, losses } from "../resistance/loss.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
@@ -135,12 +136,22 @@ export function warningsOf(scope: Scope, atBattery: number, driven: string, maxi
     ...(climate?.warnings ?? []),
     ...unusual({ accessories, chargingEfficiency, drivenSpeed: maximumSpeed }),
     ...(resistsEverywhere(numbers, maximumSpeed) ? [] : [PUSHES]),
-    ...(missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`]),
+    ...(missing.length === 0 ? [] : [notCounted(missing)]),
+    ...warningsOfCompany(drivetrain, accessories, chargingEfficiency),
     ...(chargingEfficiency !== undefined && scope.batteryBoundary === "cells" ? [BATTERY_TWICE] : []),
     ...(atBattery >= 0
       ? []
       : [`the battery gains energy ${driven}: at the wall this stands for what the next charge saves`]),
   ]);
+}
+
+/** By how much: common practice, no source. The motor alone loses about a tenth, bearings, spin or inverter a few per cent. */
+function notCounted(missing: readonly Loss[]): string {
+  const size = missing.includes("motor") ? "a tenth or more" : "a few per cent";
+  return (
+    `nothing here counts these losses: ${missing.join(", ")}. Consumption comes out too low for it, by ${size} (common practice, no source): ` +
+    "name them in the drivetrain's contains when its figures hold them, or drive a road load that does (load.holds)"
+  );
 }
 
 const PUSHES =
