@@ -94,7 +94,7 @@ export const smallBrushedMotor = /* @__PURE__ */ Object.freeze({
   /** What it is. */
   note: "a small machine of the 1990s: scaled up it is a rough prior, no modern traction motor",
   /** Where the values are from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "Electric Vehicle Technology Explained (Wiley)",
     section: "table of motor efficiency coefficients",
     status: "memory",
@@ -116,7 +116,7 @@ export const inductionMotor100kW = /* @__PURE__ */ Object.freeze({
   /** What it is. */
   note: "a machine of the 1990s: modern permanent-magnet motors lose less at part load",
   /** Where the values are from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "Electric Vehicle Technology Explained (Wiley)",
     section: "range-modelling listing",
     status: "quoted",

@@ -6,6 +6,7 @@ import {
   type Quantity,
   quantity,
   readNumber,
+  type Source,
   type Speed,
   type Time,
 } from "@tarewatt/units";
@@ -33,11 +34,11 @@ export const defaultSpeedTolerance = /* @__PURE__ */ Object.freeze({
   /** In km/h. */
   value: 2,
   /** Where the value is from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "UN GTR No. 15",
     section: "Annex 6, speed trace tolerances",
     status: "memory",
-  } as const),
+  }),
 } as const);
 
 /** How far a battery goes. Made by {@link driveUntilEmpty}. */

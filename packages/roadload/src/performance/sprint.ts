@@ -36,7 +36,14 @@ export interface SprintOptions extends ThrustOptions {
    */
   readonly rollout?: Quantity<Length> | undefined;
   /** How long the peak power lasts, and the power at the wheels that is left then; it lasts when left out. */
-  readonly peak?: { readonly duration: Quantity<Time>; readonly thereafter: Quantity<Power> } | undefined;
+  readonly peak?:
+    | {
+        /** Time from the first movement. */
+        readonly duration: Quantity<Time>;
+        /** Largest power at the wheels after it. */
+        readonly thereafter: Quantity<Power>;
+      }
+    | undefined;
   /** Grade of the road, rise over run; level when left out. */
   readonly grade?: Fraction | undefined;
 }
