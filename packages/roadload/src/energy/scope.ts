@@ -148,9 +148,10 @@ export function warningsOf(scope: Scope, atBattery: number, driven: string, maxi
 /** By how much: common practice, no source. The motor alone loses about a tenth, bearings, spin or inverter a few per cent. */
 function notCounted(missing: readonly Loss[]): string {
   const size = missing.includes("motor") ? "a tenth or more" : "a few per cent";
+  const spin = missing.includes("driveline spin") ? ", give spin: 'here' to a lossDrivetrain" : "";
   return (
     `nothing here counts these losses: ${missing.join(", ")}. Consumption comes out too low for it, by ${size} (common practice, no source): ` +
-    "name them in the drivetrain's contains when its figures hold them, or drive a road load that does (load.holds)"
+    `name them in the drivetrain's contains when its figures hold them${spin}, or drive a road load that does (load.holds)`
   );
 }
 

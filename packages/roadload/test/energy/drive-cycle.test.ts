@@ -201,7 +201,7 @@ describe("driving a cycle", () => {
   it("warns of losses that nobody counts, and of a battery that gains", () => {
     const [warning, ...others] = driveCycle(plain).warnings;
     expect(warning).toMatch(
-      /^nothing here counts these losses: wheel bearings, driveline spin\. .*too low.* a few per cent .*contains.*load\.holds/,
+      /^nothing here counts these losses: wheel bearings, driveline spin\. .*too low.* a few per cent .*contains.*spin: 'here'.*load\.holds/,
     );
     expect(others).toEqual([]);
     const gears = { ...plainDrivetrain, contains: ["gears"] as const };
