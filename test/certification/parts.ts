@@ -8,23 +8,26 @@ import { type CertifiedRow, type Driving, loadOf } from "./rows.js";
  */
 export type Parts = readonly number[];
 
-/** A drivetrain that takes one part only: driven over a cycle, it integrates what the part's coefficient multiplies. */
-function only(name: string, batteryPower: Drivetrain["batteryPower"]): Drivetrain {
-  return { name, contains: ["gears", "motor", "inverter"], batteryPower, frictionBrakePower: () => 0 };
-}
-
-const drivingPower = only("driving", (power) => Math.max(power, 0));
-const brakingPower = only("braking", (power) => Math.min(power, 0));
-const always = only("always", () => 1);
+/** Loses nothing: what it is driven with is what the wheels take and give. */
+const ideal: Drivetrain = {
+  ...{ name: "ideal", contains: ["gears", "motor", "inverter"] },
+  ...{ batteryPower: (power) => power, frictionBrakePower: () => 0 },
+};
 
 const cycles: Readonly<Record<Driving, Cycle>> = { city: udds, highway: hwfet };
 
 export function partsOf(row: CertifiedRow, driving: Driving): Parts {
   const load = loadOf(row);
-  const of = (drivetrain: Drivetrain): number =>
-    driveCycle({ cycle: cycles[driving], load, drivetrain, accessories: q("0 W") }).consumption.atBattery.in("Wh/mi");
+  const run = driveCycle({ cycle: cycles[driving], load, drivetrain: ideal, accessories: q("0 W") });
   const { learningYears, ratedPowerUpTo } = typicalDrivetrainFit;
-  const [driven, braked, hours] = [of(drivingPower), of(brakingPower), of(always)];
+  const { driving: taken, braking } = run.energy.atWheel;
+  const perMile = (wattHours: number): number => wattHours / run.distance.in("mi");
+  // The last is the energy of 1 W.
+  const [driven, braked, hours] = [taken.in("Wh"), braking.in("Wh"), run.duration.in("h")].map(perMile) as [
+    number,
+    number,
+    number,
+  ];
   const newness = Math.exp(-row.yearsOfExperience / learningYears);
   return [driven, driven * newness, Math.min(row.ratedPower, ratedPowerUpTo) * hours, braked, hours];
 }

@@ -309,12 +309,16 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "roadload.steadySpeed": () => [
     {
       ...{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } },
-      climate: { power: q("1 kW") },
+      climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh"), warnings: ["invented"] },
     },
   ],
   "roadload.rangeOn": () => {
     const { procedure, batteryBoundary, consumption } = driveCycle({ cycle: udds, ...driven });
-    return [{ usableEnergy: q("90 kWh"), result: { procedure, batteryBoundary, consumption: { ...consumption } } }];
+    const warmUp = { energy: q("1 kWh"), consumptionThereafter: q("150 Wh/km") };
+    const more = { warmUp, warnings: ["invented"], cautions: ["invented"] };
+    return [
+      { usableEnergy: q("90 kWh"), result: { procedure, batteryBoundary, consumption: { ...consumption }, ...more } },
+    ];
   },
   "roadload.speedTrace": () => [
     { name: "own", time: [0, 1, 2], speed: [0, 5, 0], timeUnit: "s", speedUnit: "m/s", source: { ...source } },

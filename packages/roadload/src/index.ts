@@ -203,6 +203,7 @@ export { type RangeCurve, type RangeCurveOptions, type RangeCurveRow, rangeCurve
 export type { BatteryBoundary } from "./energy/scope.js";
 export type { DriveSeries } from "./energy/series.js";
 export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
+export { type RangeAfterWarmUpInputs, rangeAfterWarmUp, type WarmUp } from "./energy/warm-up.js";
 export {
   type VehicleArrays,
   type WheelEnergy,

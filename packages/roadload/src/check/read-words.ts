@@ -11,3 +11,8 @@ export function readWords(name: string, given: unknown): string {
 export function readWordsIfGiven(name: string, given: unknown): string | undefined {
   return given === undefined ? undefined : readWords(name, given);
 }
+
+/** The texts of a list that may come from elsewhere; what is no list of texts says nothing. @internal */
+export function textsOf(given: unknown): string[] {
+  return Array.isArray(given) ? given.filter((each): each is string => typeof each === "string") : [];
+}

@@ -15,9 +15,14 @@ const usual = {
   dragCoefficient: { of: "drag coefficient", from: 0.15, to: 0.8, unit: "" },
   dragArea: { of: "drag area", from: 0.3, to: 3, unit: " m²" },
   efficiency: { of: "drivetrain efficiency", from: 0.5, to: 1, unit: "" },
+  usableEnergy: { of: "usable energy", from: 1, to: 250, unit: " kWh" },
+  batteryEnergy: { of: "energy of the whole battery, by its state of charge,", from: 1, to: 250, unit: " kWh" },
+  accessories: { of: "accessory power", from: 0, to: 3000, unit: " W" },
+  chargingEfficiency: { of: "charging efficiency", from: 0.7, to: 1, unit: "" },
+  drivenSpeed: { of: "driven speed", from: 0, to: 85, unit: " m/s" },
 } as const satisfies Readonly<Record<string, Usual>>;
 
-/** A warning for every figure that is not usual, in SI units; a figure that is not known is not judged. @internal */
+/** A warning for every figure that is not usual, in SI units but for energies in kWh; a figure that is not known is not judged. @internal */
 export function unusual(figures: { readonly [K in keyof typeof usual]?: number | undefined }): string[] {
   return Object.entries(usual).flatMap(([name, { of, from, to, unit }]) => {
     const value = figures[name as keyof typeof usual];

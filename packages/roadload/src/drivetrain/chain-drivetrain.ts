@@ -2,7 +2,7 @@ import { InputError, readOptions } from "@tarewatt/units";
 import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, readLosses } from "../resistance/loss.js";
-import { type EfficiencyDrivetrain, efficiencyDrivetrain } from "./efficiency-drivetrain.js";
+import { type EfficiencyDrivetrain, efficiencyDrivetrain, keepEfficiencyDrivetrain } from "./efficiency-drivetrain.js";
 
 /** One part of a {@link chainDrivetrain}, such as the motor. */
 export interface ChainPart {
@@ -86,5 +86,5 @@ export function chainDrivetrain(options: ChainDrivetrainOptions): ChainDrivetrai
     contains: [...holders.keys()],
     name: readWordsIfGiven("name", options.name) ?? `chain of ${parts.map(({ name }) => name).join(", ")}`,
   });
-  return Object.freeze({ ...whole, parts: Object.freeze(parts) });
+  return keepEfficiencyDrivetrain({ ...whole, parts: Object.freeze(parts) });
 }

@@ -68,7 +68,7 @@ export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): Effi
   });
   const { share, efficiency: regenerationEfficiency = efficiency } = regeneration;
   const name = readWordsIfGiven("name", options.name) ?? `constant efficiency ${efficiency}`;
-  return Object.freeze({
+  return keepEfficiencyDrivetrain({
     form: "efficiency",
     name,
     contains: readLosses("contains", options.contains),
@@ -79,11 +79,23 @@ export function efficiencyDrivetrain(options: EfficiencyDrivetrainOptions): Effi
     batteryPower: (wheelPower: number) =>
       wheelPower > 0 ? wheelPower / efficiency : wheelPower * share * regenerationEfficiency,
     frictionBrakePower: (wheelPower: number) => (wheelPower < 0 ? -wheelPower * (1 - share) : 0),
-  } as const);
+  });
 }
 
-/** @internal */
+/** The drivetrains whose numbers say what their functions do; they go when the drivetrain goes. */
+const kept = /* @__PURE__ */ new WeakSet<object>();
+
+/** Freezes a drivetrain whose numbers say what its functions do, and remembers it. @internal */
+export function keepEfficiencyDrivetrain<Made extends EfficiencyDrivetrain>(drivetrain: Made): Readonly<Made> {
+  kept.add(drivetrain);
+  return Object.freeze(drivetrain);
+}
+
+/**
+ * Whether the numbers of a drivetrain may be used in place of its functions. Not of a copy: whoever changes a function or a number
+ * of it gets what the functions say, everywhere.
+ * @internal
+ */
 export function isEfficiencyDrivetrain(drivetrain: Drivetrain): drivetrain is EfficiencyDrivetrain {
-  const { form, efficiency, share, regenerationEfficiency } = drivetrain as Partial<EfficiencyDrivetrain>;
-  return form === "efficiency" && [efficiency, share, regenerationEfficiency].every(Number.isFinite);
+  return kept.has(drivetrain);
 }

@@ -154,12 +154,28 @@ export function lossDrivetrain(options: LossDrivetrainOptions): Drivetrain {
       "motor",
       ...(options.inverter === undefined ? [] : (["inverter"] as const)),
     ] satisfies Loss[]),
-    warnings: Object.freeze(motor.note === undefined ? [] : [`the motor's losses are those of ${motor.note}`]),
+    warnings: Object.freeze([
+      ...(motor.note === undefined ? [] : [`the motor's losses are those of ${motor.note}`]),
+      ...warningsOfGear(perSpeedHigh, read.maximumAngularVelocity),
+    ]),
     batteryPower,
     frictionBrakePower: (wheelPower: number, speed: number): number =>
       wheelPower < 0 && speed > 0 ? brakedByMotor(wheelPower, angularVelocityAt(speed)) - wheelPower : 0,
     ...(limited ? { maximumWheelPower } : {}),
   });
+}
+
+/** A usual speed on a motorway, in m/s, and the turns a minute that no motor of a car is known to pass: common practice, no source. */
+const MOTORWAY = 130 / 3.6;
+const MOST_TURNS = 25_000;
+
+function warningsOfGear(perSpeed: number, maximumAngularVelocity: number | undefined): string[] {
+  const turns = (MOTORWAY * perSpeed * 30) / Math.PI;
+  if (turns <= MOST_TURNS || maximumAngularVelocity !== undefined) return [];
+  return [
+    `at 130 km/h the motor turns at ${Number(turns.toPrecision(3))} rpm, more than the ${MOST_TURNS} rpm of the fastest motors (common practice, ` +
+      "no source): check gearRatio and wheelRadius, or give maximumAngularVelocity",
+  ];
 }
 
 function readGearRatio(given: GearRatio): { readonly low: number; readonly high: number; readonly change: number } {

@@ -28,8 +28,20 @@ export interface MapDrivetrainOptions {
   readonly load: MapAxis;
   /** What is tabled, one list a row: efficiencies, or losses with their unit. Between the points it is bilinear. */
   readonly table:
-    | { readonly of: "efficiency"; readonly rows: readonly (readonly number[])[] }
-    | { readonly of: "loss"; readonly unit: string; readonly rows: readonly (readonly number[])[] };
+    | {
+        /** Power out per power in, more than 0 and at most 1. */
+        readonly of: "efficiency";
+        /** One list for every angular velocity, one number for every load. */
+        readonly rows: readonly (readonly number[])[];
+      }
+    | {
+        /** Power that is lost. */
+        readonly of: "loss";
+        /** Unit of the numbers, such as `"kW"`. */
+        readonly unit: string;
+        /** One list for every angular velocity, one number for every load. */
+        readonly rows: readonly (readonly number[])[];
+      };
   /** What happens outside the table: its edge is taken, and results warn; or an error. */
   readonly outside: "edge" | "refuse";
   /** Turns of the shaft per turn of the wheel. */

@@ -94,7 +94,7 @@ export const smallBrushedMotor = /* @__PURE__ */ Object.freeze({
   /** What it is. */
   note: "a small machine of the 1990s: scaled up it is a rough prior, no modern traction motor",
   /** Where the values are from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "Electric Vehicle Technology Explained (Wiley)",
     section: "table of motor efficiency coefficients",
     status: "memory",
@@ -116,7 +116,7 @@ export const inductionMotor100kW = /* @__PURE__ */ Object.freeze({
   /** What it is. */
   note: "a machine of the 1990s: modern permanent-magnet motors lose less at part load",
   /** Where the values are from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "Electric Vehicle Technology Explained (Wiley)",
     section: "range-modelling listing",
     status: "quoted",
@@ -135,7 +135,8 @@ export interface ScaleMotorOptions {
  * A motor of another size with the same efficiency at the same part of its torque and the same speed.
  *
  * The rule is that of Willans scaling, a machine made longer: torque, and every loss at the same part of the torque, grow
- * with the size s, so k_c becomes k_c/s, the other terms s times larger. It says nothing of a change of technology.
+ * with the size s, so k_c becomes k_c/s, the other terms s times larger. It says nothing of a change of technology. Beyond one and a half
+ * times the size, or below two thirds of it, the `note` says so, and a drivetrain of it warns.
  *
  * @param options - motor and peak power
  * @returns coefficients of the scaled motor
@@ -153,12 +154,27 @@ export function scaleMotor(options: ScaleMotorOptions): MotorLossCoefficients {
   const size = peakPower / motor.peakPower;
   return Object.freeze({
     ...motor,
+    ...noteOfSize(motor, size),
     copper: motor.copper / size,
     iron: motor.iron * size,
     windage: motor.windage * size,
     constant: motor.constant * size,
     peakPower,
   });
+}
+
+/** Beyond this a machine is another one, not a longer one: common practice, no source. */
+const FAR = 1.5;
+
+function noteOfSize({ note, peakPower }: MotorLossCoefficients, size: number): { readonly note?: string } {
+  if (size <= FAR && size >= 1 / FAR) return {};
+  const first = note ?? `a machine of ${Number((peakPower as number) / 1000).toPrecision(3)} kW`;
+  const many = size > 1 ? "many" : "few";
+  return {
+    note:
+      `${first}; scaled to ${Number(size.toPrecision(2))} times its size, its windage and constant loss with it, which is too ${many} watts at ` +
+      `part load and high speed: consumption comes out too ${size > 1 ? "high" : "low"}`,
+  };
 }
 
 /** A checked copy of a motor. @internal */

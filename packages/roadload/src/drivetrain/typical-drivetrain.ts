@@ -20,6 +20,8 @@ export interface TypicalDrivetrain extends Drivetrain {
   readonly chargingEfficiency: number;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** Rated power, which the wheels get at most: what the gears take of it is left to the driver. */
+  maximumWheelPower(speed: number): number;
 }
 
 /**
@@ -27,7 +29,8 @@ export interface TypicalDrivetrain extends Drivetrain {
  *
  * While driving it takes P·(a + n·exp(−years/3)) + s·P_rated: the power passed on, more of it on a maker's first vehicles, and the drag
  * of the motors; while braking it gives back a fixed part. Drive with its own `accessories` and `chargingEfficiency`: the five
- * figures were fitted together, and only together do they stand for certified vehicles. {@link likelyCertificate} does.
+ * figures were fitted together, and only together do they stand for certified vehicles: with others a result warns.
+ * {@link likelyCertificate} does. The wheels get no more than the rated power, so that a vehicle too weak for its cycle falls behind.
  *
  * Valid for cars and light vans at 20 to 30 °C. That first vehicles take more is what the certificates show (a tenth, halved in two
  * years); why, they do not say.
@@ -61,7 +64,25 @@ export function typicalDrivetrain(options: TypicalDrivetrainOptions): TypicalDri
             `a rated power of ${shownPower} is outside what the typical drivetrain was fitted to, ${least / 1000} to ${most / 1000} kW`,
           ],
     ),
+    maximumWheelPower: () => ratedPower,
     batteryPower: (wheelPower: number) => wheelPower * (wheelPower > 0 ? driving : fit.braking) + standing,
     frictionBrakePower: (wheelPower: number) => (wheelPower < 0 ? -wheelPower * (1 - fit.regenerationShare) : 0),
   } as const);
+}
+
+/** A warning when the typical drivetrain is driven without the figures that it was fitted with. @internal */
+export function warningsOfCompany(
+  drivetrain: Drivetrain,
+  accessories: number,
+  chargingEfficiency: number | undefined,
+): string[] {
+  const own = (drivetrain as Partial<TypicalDrivetrain>).form === "typical";
+  const same = (given: number, fitted: number): boolean => Math.abs(given - fitted) <= 1e-6 * fitted;
+  const together =
+    same(accessories, fit.accessories) && same(chargingEfficiency ?? fit.chargingEfficiency, fit.chargingEfficiency);
+  if (!own || together) return [];
+  return [
+    `the typical drivetrain was fitted together with ${fit.accessories} W of accessories and a charging efficiency of ${fit.chargingEfficiency}: with ` +
+      "others it does not stand for certified vehicles. Give its own accessories and chargingEfficiency, and what is drawn beside them as climate",
+  ];
 }

@@ -4,6 +4,7 @@ import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import { energyOfPoints } from "../drivetrain/energy-of-points.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
+import { assertConservesOn } from "./conserves-energy.js";
 import { energyAtRest } from "./drive-model.js";
 import { canFollow } from "./reachable-speed.js";
 import { simulate } from "./simulate.js";
@@ -57,7 +58,7 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
   const { length } = wheel.driving;
   const battery = new Float64Array(length);
   const driven = new Float64Array(length).fill(distance);
-  if (isEfficiencyDrivetrain(drivetrain) && drivetrain.maximumWheelPower === undefined) {
+  if (isEfficiencyDrivetrain(drivetrain)) {
     const { efficiency, share, regenerationEfficiency } = drivetrain;
     for (let i = 0; i < length; i++) {
       const braking = share * regenerationEfficiency * (wheel.braking[i] as number);
@@ -81,6 +82,8 @@ export function batteryEnergies(options: BatteryEnergiesOptions): {
       inertiaMass,
       gradeForce: 0,
     };
+    // One vehicle tells of the model; the sums of each would cost as much as they are.
+    if (i === 0) assertConservesOn(pieces, numbers, drivetrain);
     if (canFollow(drivetrain, pieces, numbers)) {
       fillWheelPoints(pieces, numbers, points);
       battery[i] = energyOfPoints(drivetrain, points) + atRest + accessories * duration;

@@ -1,4 +1,6 @@
 import { describeGiven, InputError, readNumber, readOptions } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
+import { unusual } from "../check/unusual.js";
 import type { Fraction } from "../fraction.js";
 
 /**
@@ -72,17 +74,53 @@ export function batteryNumber(battery: Battery, what: string, value: number, sta
   );
 }
 
-/** Climate power and energy in W and J. @internal */
-export function readClimate(given: unknown): { readonly power: number; readonly warmUpEnergy: number } {
-  if (given === undefined) return { power: 0, warmUpEnergy: 0 };
+/** Heat in the caller's battery, in W: one that is negative would be energy from nowhere, rounding apart. @internal */
+export function batteryLoss(battery: Battery, terminalPower: number, stateOfCharge: number): number {
+  const loss = batteryNumber(battery, "loss", battery.lossPower(terminalPower, stateOfCharge), stateOfCharge);
+  if (loss >= -1e-9 * (1 + Math.abs(terminalPower))) return loss;
+  throw new InputError(
+    "NEGATIVE",
+    `the battery '${battery.name}' must have no negative loss: got ${loss} W at ${terminalPower} W at its terminals. Heat is positive, charging or not`,
+    { loss, terminalPower, stateOfCharge },
+  );
+}
+
+/**
+ * Doubts about a state of charge that does not go with the energy that was drawn.
+ *
+ * @param joules - what the cells gave
+ * @param turnover - energy that went through the drivetrain; a small part of it tells nothing
+ * @param fell - by how much the state of charge fell
+ * @internal
+ */
+export function warningsOfCharge({ name }: Battery, joules: number, turnover: number, fell: number): string[] {
+  if (!(Math.abs(joules) > 0.01 * turnover)) return [];
+  const kilowattHours = joules / 3.6e6;
+  if (fell * joules > 0) return unusual({ batteryEnergy: kilowattHours / fell });
+  const [gave, moved] = [kilowattHours, -fell].map((value) => Number(value.toPrecision(3)));
+  return [
+    `the cells of the battery '${name}' gave ${gave} kWh, and its state of charge changed by ${moved}: its stateOfChargeRate does not go with its power`,
+  ];
+}
+
+/** Heating and cooling in W and J, and what a reader should doubt about them. @internal */
+export interface Climate {
+  readonly power: number;
+  readonly warmUpEnergy: number;
+  readonly warnings: readonly string[];
+}
+
+/** @internal */
+export function readClimate(given: unknown): Climate {
   if (typeof given !== "object" || given === null) {
     throw new InputError("NOT_AN_OBJECT", `climate must be an object with a power: got ${describeGiven(given)}`, {});
   }
-  // Only two parts are read: what a climate model says beside them may come along.
-  const { power, warmUpEnergy } = given as { readonly power?: unknown; readonly warmUpEnergy?: unknown };
+  // What a climate model says beside these may come along.
+  const { power, warmUpEnergy, warnings } = given as { readonly [key in keyof Climate]?: unknown };
   return {
     power: readNumber("climate.power", power, { unit: "W", atLeast: 0 }),
     warmUpEnergy:
       warmUpEnergy === undefined ? 0 : readNumber("climate.warmUpEnergy", warmUpEnergy, { unit: "J", atLeast: 0 }),
+    warnings: textsOf(warnings),
   };
 }

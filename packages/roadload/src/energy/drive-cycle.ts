@@ -1,8 +1,12 @@
 import { type Energy, InputError, type Quantity, quantity } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
+import { cautionsOf } from "../check/towing.js";
 import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
+import { warningsOfCharge } from "./battery.js";
+import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
 import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
 import { type DriveSums, explainDrive } from "./drive-working.js";
@@ -11,6 +15,7 @@ import type { Simulation } from "./run.js";
 import { readScope, type Scope, warningsOf } from "./scope.js";
 import { newSeries } from "./series.js";
 import { simulate } from "./simulate.js";
+import { warmUpPart } from "./warm-up.js";
 import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /**
@@ -52,7 +57,7 @@ export function driveCycle(options: DriveCycleOptions): DriveResult {
 }
 
 function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: boolean): DriveResult {
-  const { load, drivetrain, battery, grade, chargingEfficiency } = scope;
+  const { load, numbers, drivetrain, battery, grade, chargingEfficiency } = scope;
   const { total } = pieces;
   const begin = cycle.time[0] as number;
   const simple = isPlainModel(drivetrain) && battery === undefined && pieces.grade === undefined && !wantsSeries;
@@ -62,6 +67,9 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
   if (!(sums.distance > 0)) {
     throw new InputError("NOT_VALID_HERE", `the vehicle cannot move on ${cycle.name}: it has too little power`, {});
   }
+  assertConserves(drivetrain, sums, `on ${cycle.name}`, "J");
+  // A vehicle that fell behind, or drove over hills, was at other points than these.
+  if (sums.followed) assertConservesOn(pieces, numbers, drivetrain);
   const atBattery = sums.drivetrain + sums.accessories + sums.climate + sums.batteryLoss;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
@@ -76,11 +84,13 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
     ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
   ];
   const perDistance = (energy: number) => quantity(energy / 3.6 / sums.distance, "Wh/km");
+  const warmUpEnergy = scope.climate?.warmUpEnergy ?? 0;
   const following = run === undefined ? undefined : followingOf(scope, run, total);
   return Object.freeze({
     procedure: `${cycle.name}, driven once as tabled, no label adjustment${gradeText(grade)}`,
-    distance: sums.followed ? cycle.distance : quantity(sums.distance, "m").to(cycle.distance.unit as "km"),
-    duration: cycle.duration,
+    // Not the cycle's own fields, which a changed copy of one may have kept.
+    distance: quantity(sums.distance, "m").to(cycle.distance.unit as "km"),
+    duration: quantity(total.duration, "s").to(cycle.duration.unit as "s"),
     batteryBoundary: scope.batteryBoundary,
     energy: Object.freeze({
       atWheel: Object.freeze({ driving: kilowattHours(sums.driving), braking: kilowattHours(sums.braking) }),
@@ -92,22 +102,36 @@ function driveResult(scope: Scope, pieces: Pieces, cycle: Cycle, wantsSeries: bo
       atBattery: perDistance(atBattery),
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
+    ...warmUpPart(warmUpEnergy, (atBattery - warmUpEnergy) / sums.distance),
     ...(following === undefined ? {} : { following }),
     ...(battery === undefined || run === undefined ? {} : { battery: batteryRun(sums, run) }),
     ...(series === undefined ? {} : { series: Object.freeze(series) }),
     ledger: energyLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
     warnings: Object.freeze([
-      ...warningsOfCycle(cycle),
+      ...warningsOfCycle(cycle, total),
       ...warningsOf(scope, atBattery, `on ${cycle.name}`, pieces.maximumSpeed),
       ...(run === undefined ? [] : runWarnings(run, following, cycle.name)),
+      ...(battery === undefined || run === undefined
+        ? []
+        : warningsOfCharge(battery, atBattery, sums.driving - sums.braking, scope.stateOfCharge - run.stateOfCharge)),
     ]),
+    cautions: cautionsOf(load),
     working: () => explainDrive(scope, total, sums),
   });
 }
 
-/** A cycle of an older copy of the package has no warnings. */
-function warningsOfCycle({ warnings }: Partial<Cycle>): readonly string[] {
-  return Array.isArray(warnings) ? warnings.filter((each) => typeof each === "string") : [];
+function warningsOfCycle({ name, warnings, distance, duration }: Cycle, total: CycleTotals): readonly string[] {
+  const differs = (shown: number, driven: number): boolean => Math.abs(shown - driven) > 1e-9 * driven;
+  return [
+    // A cycle of an older copy of the package has no warnings.
+    ...textsOf(warnings),
+    ...(differs(distance.in("m"), total.distance) || differs(duration.in("s"), total.duration)
+      ? [
+          `the table of this ${name} is not the one that its distance of ${distance} and duration of ${duration} are of: the table was ` +
+            "driven, under the old name. Make a changed cycle with speedTrace",
+        ]
+      : []),
+  ];
 }
 
 function simulateScope(

@@ -7,6 +7,7 @@ import type { BatteryState } from "./battery.js";
 import type { Ledger } from "./ledger.js";
 import type { BatteryBoundary } from "./scope.js";
 import type { DriveSeries } from "./series.js";
+import type { WarmUp } from "./warm-up.js";
 
 /** Options of {@link driveCycle}. */
 export interface DriveCycleOptions {
@@ -18,13 +19,17 @@ export interface DriveCycleOptions {
   readonly drivetrain: Drivetrain;
   /** Power of the accessories, drawn all the time; say so when it is `q("0 W")`. */
   readonly accessories: Quantity<Power>;
-  /** Heating and cooling of cabin and battery; none when left out. What else the object holds is not read. */
+  /**
+   * Heating and cooling of cabin and battery; none when left out. Its `warnings` are carried on; what else the object holds is not read.
+   */
   readonly climate?:
     | {
         /** Power drawn all the time. */
         readonly power: Quantity<Power>;
-        /** Energy to warm up or cool down, once: it is spread over the cycle. */
+        /** Energy to warm up or cool down, once: it is spread over the cycle, and a range counts it once. */
         readonly warmUpEnergy?: Quantity<Energy> | undefined;
+        /** What a reader should doubt. */
+        readonly warnings?: readonly string[] | undefined;
       }
     | undefined;
   /**
@@ -51,7 +56,7 @@ export interface Following {
   readonly kept: boolean;
   /** Largest lack of speed. */
   readonly speedShortfall: Quantity<Speed>;
-  /** Largest lack of power at the wheels. */
+  /** Largest lack of power at the wheels: what the cycle takes there, less what the vehicle has. */
   readonly powerShortfall: Quantity<Power>;
   /** How far it was behind at the end. */
   readonly distanceLost: Quantity<Length>;
@@ -106,6 +111,8 @@ export interface DriveResult {
     /** At the wall; only with a charging efficiency. */
     readonly atWall?: Quantity<EnergyPerDistance>;
   };
+  /** Energy to warm up, which energies and consumptions hold, and the consumption without it; only when there is some. */
+  readonly warmUp?: WarmUp;
   /** How well the vehicle followed the cycle; only when something limits its power. */
   readonly following?: Following;
   /** How the battery fared; only with a battery. */
@@ -116,6 +123,8 @@ export interface DriveResult {
   readonly ledger: Ledger;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
   /** How the numbers came about. */
   working(): Step[];
 }

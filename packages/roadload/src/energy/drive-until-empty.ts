@@ -1,18 +1,22 @@
 import {
   type Energy,
+  type EnergyPerDistance,
   InputError,
   type Length,
   type Quantity,
   quantity,
   readNumber,
+  type Source,
   type Speed,
   type Time,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import { piecesOf } from "../cycle/pieces-of.js";
 import type { Fraction } from "../fraction.js";
-import type { BatteryState } from "./battery.js";
+import { type BatteryState, warningsOfCharge } from "./battery.js";
+import { assertConserves, assertConservesOn } from "./conserves-energy.js";
 import type { DriveCycleOptions } from "./drive-result.js";
-import { readScope, warningsOf } from "./scope.js";
+import { type BatteryBoundary, readScope, warningsOf } from "./scope.js";
 import { simulate } from "./simulate.js";
 
 /** Options of {@link driveUntilEmpty}. */
@@ -30,11 +34,11 @@ export const defaultSpeedTolerance = /* @__PURE__ */ Object.freeze({
   /** In km/h. */
   value: 2,
   /** Where the value is from. */
-  source: /* @__PURE__ */ Object.freeze({
+  source: /* @__PURE__ */ Object.freeze<Source>({
     document: "UN GTR No. 15",
     section: "Annex 6, speed trace tolerances",
     status: "memory",
-  } as const),
+  }),
 } as const);
 
 /** How far a battery goes. Made by {@link driveUntilEmpty}. */
@@ -51,6 +55,13 @@ export interface EmptyResult {
   readonly endedBy: "state of charge" | "cannot follow";
   /** State of charge at the end. */
   readonly stateOfCharge: number;
+  /** Where the energy at the battery is counted: at the cells, always. */
+  readonly batteryBoundary: BatteryBoundary;
+  /** Energy per distance over the whole drive; none when the vehicle did not move. */
+  readonly consumption?: {
+    /** At the battery's cells, with its loss. */
+    readonly atBattery: Quantity<EnergyPerDistance>;
+  };
   /** Energies from the battery. */
   readonly energy: {
     /** Given at the terminals. */
@@ -60,6 +71,8 @@ export interface EmptyResult {
   };
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** More cycles than this are no range of a vehicle. */
@@ -117,6 +130,8 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
     const mass = load.mass.in("kg");
     const run = simulate({ pieces, begin, numbers, mass, drivetrain, auxiliary, battery, stateOfCharge, until });
     const seconds = run.stopped ?? pieces.total.duration;
+    assertConserves(drivetrain, run, `on ${cycle.name}`, "J");
+    if (driven === 0 && run.behind === 0 && pieces.grade === undefined) assertConservesOn(pieces, numbers, drivetrain);
     sums.distance += run.distance;
     sums.seconds += seconds;
     sums.atTerminals += run.drivetrain + auxiliary * seconds;
@@ -126,6 +141,7 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
       stateOfCharge = run.stateOfCharge;
       continue;
     }
+    const fromCells = sums.atTerminals + sums.loss;
     const endedBy = run.stateOfCharge <= floor ? "state of charge" : "cannot follow";
     return Object.freeze({
       procedure: `${cycle.name}, repeated from a state of charge of ${scope.stateOfCharge} until it is ${floor} or the vehicle cannot follow by ${Number((tolerance * 3.6).toPrecision(4))} km/h`,
@@ -134,6 +150,10 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
       cycles: driven + seconds / pieces.total.duration,
       endedBy,
       stateOfCharge: run.stateOfCharge,
+      batteryBoundary: scope.batteryBoundary,
+      ...(sums.distance > 0
+        ? { consumption: Object.freeze({ atBattery: quantity(fromCells / 3.6 / sums.distance, "Wh/km") }) }
+        : {}),
       energy: Object.freeze({
         atTerminals: quantity(sums.atTerminals / 3.6e6, "kWh"),
         loss: quantity(sums.loss / 3.6e6, "kWh"),
@@ -143,7 +163,14 @@ export function driveUntilEmpty(options: DriveUntilEmptyOptions): EmptyResult {
         ...(endedBy === "cannot follow" && run.distance < 1
           ? ["the vehicle cannot follow from the start: the battery or the drivetrain gives too little power"]
           : []),
+        ...warningsOfCharge(
+          options.battery.model,
+          fromCells,
+          Math.abs(fromCells),
+          scope.stateOfCharge - run.stateOfCharge,
+        ),
       ]),
+      cautions: cautionsOf(load),
     });
   }
   throw new InputError("NOT_VALID_HERE", `the battery is not drained on ${cycle.name}: there is no range`, {});

@@ -51,6 +51,8 @@ export interface RangeCurve {
   readonly warnings: readonly string[];
   /** How the best range came about, at its speed. */
   working(): Step[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 const MOST_SPEEDS = 1000;
@@ -64,7 +66,7 @@ const NARROWINGS = 40;
  * Range over steady speed, and the speed that takes the vehicle farthest. Empty means that the usable energy is spent.
  *
  * Air, wind, altitude and temperature are in the road load that is given; heating and cooling in `climate`, which is why slow is
- * not best in the cold.
+ * not best in the cold. Energy to warm up is taken once.
  *
  * @param options - speeds, usable energy, road load, drivetrain, accessories, climate, grade
  * @returns rows for a table or a figure, and the best speed
@@ -102,14 +104,14 @@ export function rangeCurve(options: RangeCurveOptions): RangeCurve {
   const held = all.flatMap((row, index) => (row === undefined ? [] : [numbers[index] as number]));
   const best = bestOf((v) => rowAt(quantity(v, "m/s").to(unit)), Math.min(...held), Math.max(...held)) ?? first;
   const result = steadySpeed({ ...driven, speed: first.speed });
-  const { batteryBoundary, warnings } = rangeOn({ usableEnergy, result });
+  const { batteryBoundary, warnings, cautions } = rangeOn({ usableEnergy, result });
   return Object.freeze({
     procedure: "at steady speed until the usable energy is spent",
     rows: Object.freeze(rows),
     best,
     unreachable: Object.freeze(speeds.filter((_, index) => all[index] === undefined)),
     batteryBoundary,
-    warnings: Object.freeze([...result.warnings, ...warnings]),
+    ...{ warnings, cautions },
     working: () => {
       const atBest = steadySpeed({ ...driven, speed: best.speed });
       return [...atBest.working(), ...rangeOn({ usableEnergy, result: atBest }).working()];

@@ -10,7 +10,10 @@ import {
   relation,
   type Step,
 } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
+import { unusual } from "../check/unusual.js";
 import type { BatteryBoundary } from "./scope.js";
+import { rangeAfterWarmUp, type WarmUp } from "./warm-up.js";
 
 /** Inputs of {@link rangeFromConsumption}. */
 export interface RangeFromConsumptionInputs {
@@ -52,6 +55,12 @@ export interface RangeBasis {
   };
   /** Where the consumption at the battery was counted. */
   readonly batteryBoundary: BatteryBoundary;
+  /** What is taken once, however often the drive is repeated; nothing when left out. */
+  readonly warmUp?: WarmUp | undefined;
+  /** What a reader should doubt; carried on. */
+  readonly warnings?: readonly string[] | undefined;
+  /** What is dangerous; carried on. */
+  readonly cautions?: readonly string[] | undefined;
 }
 
 /** Options of {@link rangeOn}. */
@@ -74,6 +83,8 @@ export interface RangeResult {
   readonly batteryBoundary: Exclude<BatteryBoundary, "wall">;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
   /** How the number came about. */
   working(): Step[];
 }
@@ -85,6 +96,8 @@ const AT_CELLS =
 
 /**
  * Range on a cycle or at a steady speed: usable energy per consumption, as if it went on until the battery is empty.
+ *
+ * Energy to warm up is taken once, not in every repetition. What the result says of doubts and dangers is carried on.
  *
  * This is no label range: labels weight cycles, and adjust. Usable energies from tests (SAE J1634, UN GTR No. 15; from
  * memory) are direct current energies at the battery's terminals. They belong with a consumption at the terminals; with one
@@ -105,10 +118,22 @@ const AT_CELLS =
  * rangeOn({ usableEnergy: q("90 kWh"), result }).range.in("mi"); // 372.8...
  */
 export function rangeOn(options: RangeOnOptions): RangeResult {
-  readOptions("rangeOn", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, ["result"]);
+  const { usableEnergy: kilowattHours } = readOptions(
+    "rangeOn",
+    options,
+    { usableEnergy: { unit: "kWh", atLeast: 0 } },
+    ["result"],
+  );
   const { usableEnergy, result } = options;
-  const { procedure, batteryBoundary, consumption: given } = (result ?? {}) as Partial<RangeBasis>;
-  const consumption = given?.atBattery;
+  const {
+    procedure,
+    batteryBoundary,
+    consumption: given,
+    warmUp,
+    warnings,
+    cautions,
+  } = (result ?? {}) as Partial<RangeBasis>;
+  const consumption = warmUp === undefined ? given?.atBattery : warmUp?.consumptionThereafter;
   if (consumption === undefined || typeof procedure !== "string" || !boundaries.includes(batteryBoundary)) {
     throw new InputError("WRONG_CHOICE", "result must come from driveCycle or steadySpeed", { name: "result" });
   }
@@ -128,12 +153,26 @@ export function rangeOn(options: RangeOnOptions): RangeResult {
       { consumption: String(consumption) },
     );
   }
+  const warmUpEnergy = warmUp?.energy;
+  if (warmUp !== undefined) readNumber("result.warmUp.energy", warmUpEnergy, { unit: "kWh", atLeast: 0 });
   return Object.freeze({
-    range: rangeFromConsumption({ usableEnergy, consumption }),
+    range:
+      warmUpEnergy === undefined
+        ? rangeFromConsumption({ usableEnergy, consumption })
+        : rangeAfterWarmUp({ usableEnergy, warmUpEnergy, consumption }),
     procedure: `${procedure}; repeated until the usable energy is spent`,
     boundary: "battery",
     batteryBoundary: batteryBoundary as Exclude<BatteryBoundary, "wall">,
-    warnings: Object.freeze(batteryBoundary === "cells" ? [AT_CELLS] : []),
-    working: () => [rangeFromConsumption.explain({ usableEnergy, consumption })],
+    warnings: Object.freeze([
+      ...textsOf(warnings),
+      ...unusual({ usableEnergy: kilowattHours }),
+      ...(batteryBoundary === "cells" ? [AT_CELLS] : []),
+    ]),
+    cautions: Object.freeze(textsOf(cautions)),
+    working: () => [
+      warmUpEnergy === undefined
+        ? rangeFromConsumption.explain({ usableEnergy, consumption })
+        : rangeAfterWarmUp.explain({ usableEnergy, warmUpEnergy, consumption }),
+    ],
   } as const);
 }

@@ -9,8 +9,20 @@ type Forces = Pick<SplitNumbers, "linear" | "quadratic" | "inertiaMass">;
 /** Bisection to rounding of a speed. */
 const HALVINGS = 45;
 
-/** Speed at the end of a step: that of the cycle, or what the limits allow. Notes what is missing. @internal */
-export function reachableSpeed(run: Run, first: number, wanted: number, seconds: number, constant: number): number {
+/**
+ * Speed at the end of a step: that of the cycle, or what the limits allow. Notes what is missing.
+ *
+ * @param tabled - speed of the cycle at the start of the step, which a vehicle that fell behind does not have
+ * @internal
+ */
+export function reachableSpeed(
+  run: Run,
+  first: number,
+  wanted: number,
+  seconds: number,
+  constant: number,
+  tabled: number,
+): number {
   askBattery(run);
   let reached = wanted;
   if (!canDrive(run, first, wanted, seconds, constant)) {
@@ -22,8 +34,9 @@ export function reachableSpeed(run: Run, first: number, wanted: number, seconds:
       else high = middle;
     }
     reached = low;
+    // What the cycle takes here: to be back at its speed within the step would take far more, and is asked of nobody.
     const lack =
-      meanPower(run, first, wanted, seconds, constant) - Math.max(0, meanPower(run, first, low, seconds, constant));
+      meanPower(run, tabled, wanted, seconds, constant) - Math.max(0, meanPower(run, first, low, seconds, constant));
     run.powerShortfall = Math.max(run.powerShortfall, lack);
   }
   if (wanted - reached > 1e-6) {

@@ -1,10 +1,12 @@
 import { describeGiven, InputError, type NumberRule, type NumbersRead, readOptions } from "@tarewatt/units";
+import { unusual } from "../check/unusual.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
+import { warningsOfCompany } from "../drivetrain/typical-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, losses } from "../resistance/loss.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
-import { type Battery, type BatteryState, readBattery, readClimate } from "./battery.js";
+import { type Battery, type BatteryState, type Climate, readBattery, readClimate } from "./battery.js";
 
 /** What takes part in a calculation, with the losses that each part holds. @internal */
 export interface Scope {
@@ -17,8 +19,8 @@ export interface Scope {
   /** Rise over run. */
   readonly grade: number;
   readonly chargingEfficiency: number | undefined;
-  /** In W and J; undefined when none was given. */
-  readonly climate: { readonly power: number; readonly warmUpEnergy: number } | undefined;
+  /** Undefined when none was given. */
+  readonly climate: Climate | undefined;
   readonly battery: Battery | undefined;
   /** At the start; 1 without a battery. */
   readonly stateOfCharge: number;
@@ -125,19 +127,32 @@ const BATTERY_TWICE =
  * @internal
  */
 export function warningsOf(scope: Scope, atBattery: number, driven: string, maximumSpeed: number): readonly string[] {
-  const { load, drivetrain, chargingEfficiency, battery, numbers } = scope;
+  const { load, drivetrain, chargingEfficiency, battery, numbers, climate, accessories } = scope;
   const missing = lossesNotCounted(scope);
   return Object.freeze([
     ...load.warnings,
     ...(drivetrain.warnings ?? []),
     ...(battery?.warnings ?? []),
+    ...(climate?.warnings ?? []),
+    ...unusual({ accessories, chargingEfficiency, drivenSpeed: maximumSpeed }),
     ...(resistsEverywhere(numbers, maximumSpeed) ? [] : [PUSHES]),
-    ...(missing.length === 0 ? [] : [`nothing here counts these losses: ${missing.join(", ")}`]),
+    ...(missing.length === 0 ? [] : [notCounted(missing)]),
+    ...warningsOfCompany(drivetrain, accessories, chargingEfficiency),
     ...(chargingEfficiency !== undefined && scope.batteryBoundary === "cells" ? [BATTERY_TWICE] : []),
     ...(atBattery >= 0
       ? []
       : [`the battery gains energy ${driven}: at the wall this stands for what the next charge saves`]),
   ]);
+}
+
+/** By how much: common practice, no source. The motor alone loses about a tenth, bearings, spin or inverter a few per cent. */
+function notCounted(missing: readonly Loss[]): string {
+  const size = missing.includes("motor") ? "a tenth or more" : "a few per cent";
+  const spin = missing.includes("driveline spin") ? ", give spin: 'here' to a lossDrivetrain" : "";
+  return (
+    `nothing here counts these losses: ${missing.join(", ")}. Consumption comes out too low for it, by ${size} (common practice, no source): ` +
+    `name them in the drivetrain's contains when its figures hold them${spin}, or drive a road load that does (load.holds)`
+  );
 }
 
 const PUSHES =

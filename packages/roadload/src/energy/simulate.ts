@@ -4,7 +4,7 @@ import { powerAtLimit } from "../drivetrain/power-at-limit.js";
 import { standardGravity } from "../resistance/gravity.js";
 import type { SplitNumbers } from "../resistance/road-load.js";
 import { cosineOf, sineOf } from "../resistance/rolling-resistance.js";
-import { type Battery, batteryNumber } from "./battery.js";
+import { type Battery, batteryLoss, batteryNumber } from "./battery.js";
 import { findForceRoots } from "./force-roots.js";
 import { reachableSpeed } from "./reachable-speed.js";
 import { askBattery, type Run, type Simulation } from "./run.js";
@@ -67,8 +67,9 @@ export function simulate(inputs: SimulationInputs): Simulation {
     let first = from[i] as number;
     let last = to[i] as number;
     if (limited) {
+      const tabled = first;
       first = run.speed;
-      last = reachableSpeed(run, first, last, seconds, constant + along);
+      last = reachableSpeed(run, first, last, seconds, constant + along, tabled);
     }
     drivePiece(run, first, last, seconds, constant, along);
     now = begins + seconds;
@@ -206,7 +207,7 @@ function standStill(run: Run, seconds: number): void {
 
 function charge(run: Run, battery: Battery, terminalPower: number, seconds: number): void {
   const { stateOfCharge } = run;
-  const loss = batteryNumber(battery, "loss", battery.lossPower(terminalPower, stateOfCharge), stateOfCharge);
+  const loss = batteryLoss(battery, terminalPower, stateOfCharge);
   const rate = battery.stateOfChargeRate(terminalPower, stateOfCharge);
   run.batteryLoss += loss * seconds;
   run.stateOfCharge += batteryNumber(battery, "rate of the state of charge", rate, stateOfCharge) * seconds;

@@ -1,4 +1,5 @@
 import {
+  type Energy,
   type EnergyPerDistance,
   InputError,
   type Power,
@@ -8,15 +9,18 @@ import {
   type Step,
   type Working,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import type { RoadLoad } from "../resistance/road-load.js";
 import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
+import { assertConservesAt } from "./conserves-energy.js";
 import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
 import { type BatteryBoundary, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
+import { type WarmUp, warmUpPart } from "./warm-up.js";
 
 /** Options of {@link steadySpeed}. */
 export interface SteadySpeedOptions {
@@ -28,8 +32,20 @@ export interface SteadySpeedOptions {
   readonly drivetrain: Drivetrain;
   /** Power of the accessories; say so when it is `q("0 W")`. */
   readonly accessories: Quantity<Power>;
-  /** Heating and cooling; none when left out. A warm-up energy is no power, and is not counted here. */
-  readonly climate?: { readonly power: Quantity<Power> } | undefined;
+  /**
+   * Heating and cooling; none when left out. Energy to warm up is no power: it is in no power, consumption or ledger here, but a range
+   * counts it, once. Its `warnings` are carried on.
+   */
+  readonly climate?:
+    | {
+        /** Power drawn all the time. */
+        readonly power: Quantity<Power>;
+        /** Energy to warm up or cool down, once. */
+        readonly warmUpEnergy?: Quantity<Energy> | undefined;
+        /** What a reader should doubt. */
+        readonly warnings?: readonly string[] | undefined;
+      }
+    | undefined;
   /** Grade of the road, rise over run, positive uphill; level when left out. */
   readonly grade?: Fraction | undefined;
   /**
@@ -67,10 +83,14 @@ export interface SteadyResult {
     /** At the wall; only with a charging efficiency. */
     readonly atWall?: Quantity<EnergyPerDistance>;
   };
+  /** Energy to warm up, which is in none of these, and the consumption beside it; only when there is some. */
+  readonly warmUp?: WarmUp;
   /** Where the power goes. */
   readonly ledger: PowerLedger;
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
   /** How the numbers came about. */
   working(): Step[];
 }
@@ -108,6 +128,7 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   assertReachable(drivetrain, atWheel, speed);
   const drawn = finitePower(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
   const brakes = finitePower(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
+  assertConservesAt(drivetrain, atWheel, speed);
   const atBattery = drawn + accessories + climate;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
@@ -134,8 +155,10 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
       atBattery: perDistance(atBattery),
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
+    ...warmUpPart(scope.climate?.warmUpEnergy ?? 0, atBattery / speed),
     ledger: powerLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
     warnings: warningsOf(scope, atBattery, `at a steady ${options.speed}`, speed),
+    cautions: cautionsOf(load),
     working: () => [...load.at(options.speed, { grade }).working(), ...explain(scope, speed, atWheel, drawn)],
   });
 }

@@ -67,7 +67,7 @@ export function wheelEnergy(cycle: Cycle, load: RoadLoadNumbers): WheelEnergy {
  * @param out - lists to fill, of the same length; new ones when left out
  * @returns energies in J
  * @throws InputError `WRONG_CHOICE` when `cycle` is no cycle or a list no Float64Array, `INCONSISTENT` when the lengths
- *   differ, `NOT_A_NUMBER` when a load is not finite (it names the vehicle, counted from 0)
+ *   differ or `out` holds one list twice, `NEGATIVE` for a mass, `NOT_A_NUMBER` when a load is not finite (it names the vehicle, counted from 0)
  * @example
  * const [constant, linear] = [Float64Array.of(200, 220), Float64Array.of(0, 0)];
  * const [quadratic, inertiaMass] = [Float64Array.of(0.5, 0.6), Float64Array.of(2060, 2400)];
@@ -79,6 +79,12 @@ export function wheelEnergies(cycle: Cycle, vehicles: VehicleArrays, out?: Wheel
   const length = assertLists({ constant, linear, quadratic, inertiaMass });
   const { driving, braking } = out ?? { driving: new Float64Array(length), braking: new Float64Array(length) };
   assertLists({ constant, driving, braking });
+  assertMasses(inertiaMass);
+  if (driving === braking) {
+    throw new InputError("INCONSISTENT", "out.driving and out.braking must be two lists: one list cannot hold both", {
+      name: "out",
+    });
+  }
   const sums = newWheelSums();
   for (let i = 0; i < length; i++) {
     sumWheelEnergy(
@@ -128,6 +134,15 @@ function assertLists(lists: Readonly<Record<string, unknown>>): number {
     );
   }
   return (expected as Float64Array).length;
+}
+
+/** A mass of zero is that of a vehicle whose inertia is left out; what is not a number is refused with its energy. */
+function assertMasses(inertiaMass: Float64Array): void {
+  const vehicle = inertiaMass.findIndex((mass) => mass < 0);
+  if (vehicle < 0) return;
+  const given = inertiaMass[vehicle] as number;
+  const message = `vehicle ${vehicle} must have no negative inertiaMass: got ${describeGiven(given)} kg`;
+  throw new InputError("NEGATIVE", message, { vehicle, given });
 }
 
 /** Not by its class: a list of another realm, such as a worker or a frame, is one too. */

@@ -11,6 +11,7 @@ import {
   type Step,
   type Working,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { aerodynamicDrag } from "../resistance/aerodynamic-drag.js";
 import { gradeResistance } from "../resistance/grade-resistance.js";
@@ -18,7 +19,14 @@ import { standardGravity } from "../resistance/gravity.js";
 import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
 import { type RoadLoad, splitNumbers } from "../resistance/road-load.js";
 import { cosineOf, rollingResistance, sineOf } from "../resistance/rolling-resistance.js";
-import { readThrust, type Thrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
+import {
+  readThrust,
+  type Thrust,
+  type ThrustLimit,
+  type ThrustOptions,
+  thrustNames,
+  warningsOfThrust,
+} from "./thrust.js";
 
 /** Something that is towed. */
 export interface Towed {
@@ -64,8 +72,9 @@ const HALVINGS = 60;
 /**
  * Steepest grade on which a vehicle holds a speed or, at 0 m/s, starts: force = m·g·(sin α + c_rr·cos α) + drag.
  *
- * On a grade the tyres carry the cosine of the weight, and so does the traction; the load that a grade shifts to the rear axle
- * is left out. Heat in motors and battery is not in it.
+ * On a grade the tyres carry the cosine of the weight, and so does the traction. The load that shifts to the rear axle is in it: it
+ * follows from the force at the wheels, whether that accelerates a vehicle or holds it on a hill. Grip is that of the vehicle's own axles,
+ * without what is towed, whose drawbar load is left out. Heat in motors and battery is not in it.
  *
  * @param options - load, speed, thrust, what is towed
  * @returns the grade and what limits it; with something towed, a caution
@@ -85,7 +94,7 @@ export function gradeability(options: GradeabilityOptions): GradeabilityResult {
   const { load } = options;
   const level = splitNumbers(load, 0);
   const mass = load.mass.in("kg");
-  const thrust = readThrust("gradeability", options, mass);
+  const thrust = readThrust("gradeability", options, load);
   const towed = options.towed === undefined ? undefined : readTowed(options.towed, load);
   const push = thrust.force(speed);
   if (push === Number.POSITIVE_INFINITY) {
@@ -111,8 +120,8 @@ export function gradeability(options: GradeabilityOptions): GradeabilityResult {
     grade,
     percent: quantity(100 * grade, "%"),
     limitedBy: grade === 1 ? "steepest grade looked at" : thrust.limitAt(speed),
-    warnings: Object.freeze([...load.warnings]),
-    cautions: Object.freeze(towed === undefined ? [] : [TOWING]),
+    warnings: Object.freeze(warningsOfThrust(load, options)),
+    cautions: Object.freeze([...cautionsOf(load), ...(towed === undefined ? [] : [TOWING])]),
     working: () => [
       ...load.at(options.speed, { grade }).working(),
       ...(towed === undefined ? [] : explainTowed(towed, grade, speed)),

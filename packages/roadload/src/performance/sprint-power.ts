@@ -1,4 +1,6 @@
 import { InputError, type Power, type Quantity, quantity, type Step, type Time } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
+import { standardGravity } from "../resistance/gravity.js";
 import { runTo } from "./run-to.js";
 import { explainSprint, readSprinter, readTime, type Sprinter, type SprintOptions } from "./sprint.js";
 import type { Thrust } from "./thrust.js";
@@ -23,15 +25,21 @@ export interface SprintPowerResult {
   readonly warnings: readonly string[];
   /** Steps as those of {@link sprint}: from rest, on the level and without a rollout, the mean net power is less than the power. */
   working(): Step[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** More power than this is no road vehicle's, in W. */
 const MOST_POWER = 5e6;
 const HALVINGS = 50;
+/** In g; common practice, no source. */
+const GRIP_OF_ROAD_TYRES = 1.1;
 
 /**
  * Power at the wheels that a claimed sprint time takes, resistance, rotating parts, force, traction and rollout counted: the
  * inverse of {@link sprint}.
+ *
+ * The power at the battery is more: a drivetrain that has this power tells it, with `drivetrain.batteryPower(watts, metresPerSecond)`.
  *
  * @param options - load, speeds, claimed time, force, traction, rollout, grade
  * @returns the power, and the shortest time that the other limits allow
@@ -66,6 +74,7 @@ export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
     if (reaches(sprinter, withPower(middle), wanted)) high = middle;
     else low = middle;
   }
+  const meanAcceleration = (sprinter.to - sprinter.from) / wanted / standardGravity.value;
   return Object.freeze({
     procedure: `from ${options.from === undefined ? "rest" : options.from} to ${options.to} in ${options.time}`,
     power: quantity(high / 1000, "kW"),
@@ -76,11 +85,18 @@ export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
       ...(options.traction === undefined
         ? ["no traction was given: a start that is limited by grip takes more power for the same time"]
         : []),
+      ...(meanAcceleration > GRIP_OF_ROAD_TYRES
+        ? [
+            `a mean acceleration of ${Number(meanAcceleration.toPrecision(2))} g is beyond road tyres on dry asphalt, which hold about ` +
+              `${GRIP_OF_ROAD_TYRES} g (common practice, no source): check the time, or give the traction`,
+          ]
+        : []),
       ...(options.rollout === undefined
         ? ["claimed times may leave out a rollout of a foot, which takes less power for the same time"]
         : []),
     ]),
     working: () => explainSprint(options, sprinter.from > 0 || sprinter.rollout > 0 ? undefined : wanted, sprinter.to),
+    cautions: cautionsOf(options.load),
   } as const);
 }
 

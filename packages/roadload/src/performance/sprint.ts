@@ -11,6 +11,7 @@ import {
   type Time,
   type Working,
 } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { effectiveMass } from "../resistance/effective-mass.js";
 import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
@@ -23,6 +24,7 @@ import {
   type ThrustLimit,
   type ThrustOptions,
   thrustNames,
+  warningsOfThrust,
 } from "./thrust.js";
 
 /** Options of {@link sprint}. */
@@ -39,7 +41,14 @@ export interface SprintOptions extends ThrustOptions {
    */
   readonly rollout?: Quantity<Length> | undefined;
   /** How long the peak power lasts, and the power at the wheels that is left then; it lasts when left out. */
-  readonly peak?: { readonly duration: Quantity<Time>; readonly thereafter: Quantity<Power> } | undefined;
+  readonly peak?:
+    | {
+        /** Time from the first movement. */
+        readonly duration: Quantity<Time>;
+        /** Largest power at the wheels after it. */
+        readonly thereafter: Quantity<Power>;
+      }
+    | undefined;
   /** Grade of the road, rise over run; level when left out. */
   readonly grade?: Fraction | undefined;
 }
@@ -67,6 +76,8 @@ export interface SprintResult {
   readonly warnings: readonly string[];
   /** What the integration starts from: the mass to accelerate, the grip of a driven axle; then, from rest, the mean net power. */
   working(): Step[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** What the functions of performance need of a vehicle. @internal */
@@ -107,7 +118,7 @@ export function readSprinter(
   if (from > 0 && rollout > 0) {
     throw new InputError("INCONSISTENT", "a rollout is driven from rest: leave out from, or the rollout", {});
   }
-  const thrust = readThrust(where, options, options.load.mass.in("kg"), needsPower);
+  const thrust = readThrust(where, options, options.load, needsPower);
   return { numbers, thrust, from, to, rollout, peak: readPeak(options.peak) };
 }
 
@@ -152,12 +163,13 @@ export function sprint(options: SprintOptions): SprintResult {
       limitsOf(run).map(({ by, from, to }) => Object.freeze({ by, from: speed(from), to: speed(to) })),
     ),
     warnings: Object.freeze([
-      ...options.load.warnings,
+      ...warningsOfThrust(options.load, options),
       ...(options.traction === undefined
         ? ["no traction was given: a real start is limited by the grip of the driven tyres"]
         : []),
     ]),
     working: () => explainSprint(options, sprinter.from > 0 ? undefined : run.time, sprinter.to),
+    cautions: cautionsOf(options.load),
   });
 }
 

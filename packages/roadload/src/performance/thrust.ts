@@ -9,10 +9,13 @@ import {
   type Step,
   type Working,
 } from "@tarewatt/units";
+import { textsOf } from "../check/read-words.js";
+import { massOnOwnAxles } from "../check/towing.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { standardGravity } from "../resistance/gravity.js";
+import type { RoadLoad } from "../resistance/road-load.js";
 import { tractionLimitFront, tractionLimitRear } from "./traction-limit.js";
 
 /** What the tyres of the driven axles can hold while the vehicle accelerates. */
@@ -61,13 +64,19 @@ export interface Thrust {
   readonly withPower: ((power: number) => Thrust) | undefined;
 }
 
+/** What a reader should doubt: what load and drivetrain say of themselves. @internal */
+export function warningsOfThrust(load: RoadLoad, { drivetrain }: ThrustOptions): string[] {
+  return [...load.warnings, ...textsOf(drivetrain?.warnings)];
+}
+
 /** Names of the options, for readOptions. @internal */
 export const thrustNames = ["drivetrain?", "power?", "force?", "traction?"] as const;
 
 /** @internal */
-export function readThrust(where: string, options: ThrustOptions, mass: number, needsPower = true): Thrust {
+export function readThrust(where: string, options: ThrustOptions, load: RoadLoad, needsPower = true): Thrust {
   const { drivetrain } = options;
-  const grip = options.traction === undefined ? Number.POSITIVE_INFINITY : readTraction(options.traction, mass);
+  const grip =
+    options.traction === undefined ? Number.POSITIVE_INFINITY : readTraction(options.traction, massOnOwnAxles(load));
   const most =
     options.force === undefined
       ? Number.POSITIVE_INFINITY

@@ -1,7 +1,8 @@
 import { InputError, type Quantity, quantity, readOptions, type Speed, type Step } from "@tarewatt/units";
+import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
-import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames } from "./thrust.js";
+import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames, warningsOfThrust } from "./thrust.js";
 
 /** Options of {@link topSpeed}. */
 export interface TopSpeedOptions extends ThrustOptions {
@@ -23,6 +24,8 @@ export interface TopSpeedResult {
   readonly warnings: readonly string[];
   /** The resistance at this speed, and the power at the wheels that it takes: what the thrust just holds. */
   working(): Step[];
+  /** What is dangerous, such as something towed; empty when there is nothing. */
+  readonly cautions: readonly string[];
 }
 
 /** Largest speed that is looked at, in m/s: 540 km/h. */
@@ -52,7 +55,7 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
   const grade = readGrade(options.grade);
   const { load } = options;
   const { constant, gradeForce, linear, quadratic } = splitNumbers(load, grade);
-  const thrust = readThrust("topSpeed", options, load.mass.in("kg"));
+  const thrust = readThrust("topSpeed", options, load);
   const spare = (v: number): number => thrust.force(v) - constant - gradeForce - v * (linear + quadratic * v);
   const most = limiter ?? FASTEST;
   const found = highest(spare, most);
@@ -69,7 +72,8 @@ export function topSpeed(options: TopSpeedOptions): TopSpeedResult {
   return Object.freeze({
     speed,
     limitedBy: atLimiter ? "limiter" : cutOff ? "gearing" : thrust.limitAt(found),
-    warnings: Object.freeze([...load.warnings]),
+    warnings: Object.freeze(warningsOfThrust(load, options)),
+    cautions: cautionsOf(load),
     working: () => load.at(speed, { grade }).working(),
   });
 }

@@ -3,11 +3,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   certifiedRoadLoad,
+  driveCycle,
+  gradeability,
   likelyCertificate,
   moveRoadLoad,
   referenceAir,
   roadLoad,
+  sprint,
+  topSpeed,
   typicalDrivetrain,
+  us06,
 } from "../../src/index.js";
 import { between, codeOf, plainLoad } from "../support.js";
 
@@ -50,6 +55,40 @@ describe("typical drivetrain", () => {
     );
     expect(codeOf(() => typicalDrivetrain({ ...good, ratedPower: q("0 kW") }))).toBe("OUT_OF_RANGE");
     expect(codeOf(() => typicalDrivetrain({ ...good, yearsOfExperience: -1 }))).toBe("NEGATIVE");
+  });
+});
+
+describe("typical drivetrain in a drive", () => {
+  const { accessories, chargingEfficiency } = typicalDrivetrain(good);
+  const drive = (kilowatts: number, more: object = {}) => {
+    const drivetrain = typicalDrivetrain({ ...good, ratedPower: quantity(kilowatts, "kW") });
+    return driveCycle({ cycle: us06, load: plainLoad, drivetrain, accessories, chargingEfficiency, ...more });
+  };
+
+  it("gives the wheels no more than its rated power, and says when that is too little", () => {
+    expect(drive(200).following?.kept).toBe(true);
+    expect(drive(30).following?.kept).toBe(false);
+    expect(Math.max(...(drive(30, { series: true }).series?.wheelPower ?? []))).toBeLessThan(30_000 * 1.05);
+    const drivetrain = typicalDrivetrain(good);
+    const vehicle = { load: plainLoad, traction: { axle: "all", friction: 0.9 } } as const;
+    const [own, power] = [
+      { ...vehicle, drivetrain },
+      { ...vehicle, power: good.ratedPower },
+    ];
+    const to = q("100 km/h");
+    expect(sprint({ ...own, to }).time.in("s")).toBeCloseTo(sprint({ ...power, to }).time.in("s"), 4);
+    expect(topSpeed(own).speed.in("km/h")).toBeCloseTo(topSpeed(power).speed.in("km/h"), 6);
+    const speed = q("50 km/h");
+    expect(gradeability({ ...own, speed }).grade).toBeCloseTo(gradeability({ ...power, speed }).grade, 9);
+  });
+
+  it("warns without the figures that it was fitted with", () => {
+    const warned = (more: object) => drive(200, more).warnings.join();
+    expect(warned({})).not.toContain("fitted together");
+    expect(warned({ chargingEfficiency: undefined })).not.toContain("fitted together");
+    expect(warned({ accessories: q("350 W") })).toContain("fitted together with 144.7 W");
+    expect(warned({ chargingEfficiency: 0.93 })).toContain("fitted together");
+    expect(warned({ climate: { power: q("2 kW") } })).not.toContain("fitted together");
   });
 });
 

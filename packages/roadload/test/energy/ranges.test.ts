@@ -17,7 +17,7 @@ import {
   udds,
   wltc3b,
 } from "../../src/index.js";
-import { lossy, plainBattery } from "../drivetrain/models.js";
+import { lossy as lossyDrive, plainBattery } from "../drivetrain/models.js";
 import { between, close, codeOf, loads, physicalLoads, plainDrivetrain, plainLoad } from "../support.js";
 
 const accessories = q("350 W");
@@ -79,13 +79,19 @@ describe("range over steady speed", () => {
 
 describe("driving until the battery is empty", () => {
   const battery = { model: plainBattery({ ohms: 0 }), stateOfCharge: 1 };
-  const options: DriveUntilEmptyOptions = { cycle: wltc3b, load: plainLoad, drivetrain: lossy, accessories, battery };
+  const options: DriveUntilEmptyOptions = {
+    cycle: wltc3b,
+    load: plainLoad,
+    drivetrain: lossyDrive,
+    accessories,
+    battery,
+  };
 
   it("with an ideal battery goes as far as its energy per consumption, to a cycle's unevenness", () => {
     const run = driveUntilEmpty(options);
     const { range } = rangeOn({
       usableEnergy: q("75 kWh"),
-      result: driveCycle({ cycle: wltc3b, load: plainLoad, drivetrain: lossy, accessories }),
+      result: driveCycle({ cycle: wltc3b, load: plainLoad, drivetrain: lossyDrive, accessories }),
     });
     expect(run.endedBy).toBe("state of charge");
     expect(Math.abs(run.range.in("km") - range.in("km"))).toBeLessThan(wltc3b.distance.in("km"));
@@ -96,10 +102,34 @@ describe("driving until the battery is empty", () => {
   it("at a steady speed is exactly that, to a second", () => {
     const cycle = speedTrace({ name: "steady", time: [0, 600], speed: [90, 90], speedUnit: "km/h" });
     const run = driveUntilEmpty({ ...options, cycle });
-    const result = steadySpeed({ speed: q("90 km/h"), load: plainLoad, drivetrain: lossy, accessories });
+    const result = steadySpeed({ speed: q("90 km/h"), load: plainLoad, drivetrain: lossyDrive, accessories });
     const { range } = rangeOn({ usableEnergy: q("75 kWh"), result });
     expect(Math.abs(run.range.in("m") - range.in("m"))).toBeLessThan(26);
     expect(run.duration.in("h")).toBeCloseTo(run.range.in("km") / 90, 4);
+  });
+
+  it("takes warm-up in the first cycle only, and counts every cycle's loss and part", () => {
+    const cycle = speedTrace({ name: "steady", time: [0, 600], speed: [90, 90], speedUnit: "km/h" });
+    const lossy = plainBattery();
+    const steady = { ...options, cycle };
+    // At constant power everything is proportional to time: 75 kWh at the cells.
+    const run = driveUntilEmpty({ ...steady, battery: { ...battery, model: lossy } });
+    const hours = run.duration.in("h");
+    expect(run.cycles).toBeCloseTo(hours * 6, 9);
+    expect(run.cycles % 1).toBeGreaterThan(0.05);
+    const power = steadySpeed({ speed: q("90 km/h"), load: plainLoad, drivetrain: lossyDrive, accessories }).power;
+    const watts = power.atBattery.in("W");
+    expect(run.energy.atTerminals.in("Wh")).toBeCloseTo(watts * hours, 3);
+    expect(run.energy.loss.in("Wh")).toBeCloseTo(lossy.lossPower(watts, 0.5) * hours, 3);
+    expect(run.energy.loss.in("kWh")).toBeGreaterThan(0.5);
+    expect(run.batteryBoundary).toBe("cells");
+    const cells = run.energy.atTerminals.plus(run.energy.loss).in("Wh");
+    expect(run.consumption?.atBattery.in("Wh/km")).toBeCloseTo(cells / run.range.in("km"), 6);
+    // 75 kWh, to the energy of a second.
+    expect(Math.abs(cells - 75_000)).toBeLessThan(watts / 3600);
+    const cold = driveUntilEmpty({ ...steady, climate: { power: q("0 W"), warmUpEnergy: q("2 kWh") } });
+    const warm = driveUntilEmpty(steady);
+    expect(warm.duration.in("h") - cold.duration.in("h")).toBeCloseTo(2000 / watts, 3);
   });
 
   it("is shorter with a higher floor, with loss, and with heating", () => {
@@ -139,7 +169,7 @@ describe("energies of many vehicles at the battery", () => {
     fc.assert(
       fc.property(fc.array(loads, { minLength: 1, maxLength: 4 }), (fleet) => {
         const vehicles = arrays(fleet.map((load) => roadLoadNumbers(load)));
-        for (const drivetrain of [plainDrivetrain, { ...lossy, contains: ["gears"] as const }]) {
+        for (const drivetrain of [plainDrivetrain, { ...lossyDrive, contains: ["gears"] as const }]) {
           const { battery, driven } = batteryEnergies({ cycle: udds, vehicles, drivetrain, accessories });
           fleet.forEach((load, i) => {
             const run = driveCycle({ cycle: udds, load, drivetrain, accessories });
@@ -155,9 +185,10 @@ describe("energies of many vehicles at the battery", () => {
   it("refuse what makes no sense", () => {
     const vehicles = arrays([roadLoadNumbers(plainLoad)]);
     const bad = (more: object) =>
-      codeOf(() => batteryEnergies({ cycle: udds, vehicles, drivetrain: lossy, accessories, ...more }));
+      codeOf(() => batteryEnergies({ cycle: udds, vehicles, drivetrain: lossyDrive, accessories, ...more }));
     expect(bad({ vehicles: { ...vehicles, linear: new Float64Array(2) } })).toBe("INCONSISTENT");
-    expect(bad({ vehicles: { ...vehicles, inertiaMass: Float64Array.of(-1) } })).toBe("OUT_OF_RANGE");
+    expect(bad({ vehicles: { ...vehicles, inertiaMass: Float64Array.of(-1) } })).toBe("NEGATIVE");
+    expect(bad({ vehicles: { ...vehicles, inertiaMass: Float64Array.of(0) } })).toBe("OUT_OF_RANGE");
     const broken = efficiencyDrivetrain({ efficiency: 0.9, regeneration: { share: 1 }, contains: ["gears"] });
     expect(bad({ drivetrain: { ...broken, form: "own", batteryPower: () => Number.NaN } })).toBe("NOT_A_NUMBER");
   });

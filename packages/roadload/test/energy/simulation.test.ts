@@ -170,8 +170,27 @@ describe("a battery in a cycle", () => {
     expect(bad({ battery: { model: { ...model, maximumChargePower: () => Number.NaN }, stateOfCharge: 0.5 } })).toBe(
       "NOT_A_NUMBER",
     );
+    expect(bad({ battery: { model: { ...model, lossPower: () => -50_000 }, stateOfCharge: 0.5 } })).toBe("NEGATIVE");
     const holding = { ...plainDrivetrain, contains: ["battery"] };
     expect(bad({ drivetrain: holding, battery: { model, stateOfCharge: 0.5 } })).toBe("COUNTED_TWICE");
+  });
+});
+
+describe("a battery whose charge does not go with its energy", () => {
+  const ideal = plainBattery({ ohms: 0 });
+  const drive = (more: object) =>
+    driveCycle({ ...plain, battery: { model: { ...ideal, ...more }, stateOfCharge: 0.8 } }).warnings.join();
+
+  it("is doubted: one that stays full, one that fills while it is drawn from, one of another size", () => {
+    const { stateOfChargeRate } = ideal;
+    expect(drive({})).not.toMatch(/battery/);
+    expect(drive({ stateOfChargeRate: () => 0 })).toMatch(/gave 4\.26 kWh, and its state of charge changed by 0:/);
+    expect(drive({ stateOfChargeRate: (power: number) => power / 75 / 3.6e6 })).toMatch(/changed by 0\.0\d+:/);
+    const slip = (power: number, soc: number) => stateOfChargeRate(power, soc) / 1000;
+    expect(drive({ stateOfChargeRate: slip })).toMatch(/whole battery, by its state of charge, of 75000 kWh/);
+    // The rate in kWh for J: empty at once.
+    const fast = (power: number, soc: number) => 1000 * stateOfChargeRate(power, soc);
+    expect(drive({ stateOfChargeRate: fast, maximumDischargePower: () => 2e5 })).toMatch(/of 0\.075 kWh/);
   });
 });
 
@@ -186,6 +205,17 @@ describe("a vehicle with too little power", () => {
     closes(run, 4e6);
     // At its own last distance.
     expect(series?.distance.at(-1)).toBeCloseTo(run.distance.in("m"), 6);
+  });
+
+  it("lacks what the cycle takes less what it has, not what would make up for all that it has lost", () => {
+    const free = driveCycle({ ...plain, drivetrain: plainDrivetrain, series: true });
+    const most = Math.max(...(free.series?.wheelPower ?? []));
+    for (const kW of [1, 5, 15, 25, 40]) {
+      const drivetrain = { ...plainDrivetrain, maximumWheelPower: () => kW * 1000 };
+      const lack = driveCycle({ ...plain, drivetrain }).following?.powerShortfall.in("W") as number;
+      // Powers at the mean speed of a second and mean powers of it differ by little.
+      expect(Math.abs(lack - (most - kW * 1000))).toBeLessThan(0.03 * most);
+    }
   });
 
   it("with enough power drives as without a limit", () => {

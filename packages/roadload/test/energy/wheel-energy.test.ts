@@ -192,6 +192,12 @@ describe("energy at the wheels", () => {
     );
     const out = { driving: new Float64Array(1), braking: new Float64Array(2) };
     expect(codeOf(() => wheelEnergies(udds, { ...two, linear: list(0, 0) }, out))).toBe("INCONSISTENT");
+    const both = new Float64Array(2);
+    expect(codeOf(() => wheelEnergies(udds, { ...two, linear: list(0, 0) }, { driving: both, braking: both }))).toBe(
+      "INCONSISTENT",
+    );
+    const negative = { ...two, linear: list(0, 0), inertiaMass: list(2000, -2000) };
+    expect(() => wheelEnergies(udds, negative)).toThrow(/vehicle 1 must have no negative inertiaMass: got .2000 kg/);
     expect(codeOf(() => wheelEnergies({ name: "x" } as Cycle, two))).toBe("WRONG_CHOICE");
   });
 
