@@ -125,7 +125,7 @@ function conditionsOf(given: CertifiedRoadLoadOptions["conditions"]): CertifiedC
 
 type CertifiedParts = Pick<
   CertifiedRoadLoad,
-  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings"
+  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings" | "towedMass" | "cautions"
 >;
 
 /** Builds the result from checked parts. @internal */

@@ -3,6 +3,7 @@ import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
 import { physicalRoadLoad } from "./physical-road-load.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import { towingOf } from "./towing.js";
 
 /**
  * A physical road load written as coefficients: always possible. It holds the same losses, at its own air density and mass,
@@ -26,6 +27,7 @@ export function toCertified(load: PhysicalRoadLoad): CertifiedRoadLoad {
     holds,
     rotatingMassFraction,
     warnings,
+    ...towingOf(load),
   });
 }
 
@@ -93,6 +95,7 @@ export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions =
     conditions: { ...others, airDensity },
     rotatingMassFraction: load.rotatingMassFraction,
     holds: load.holds,
+    ...towingOf(load),
   });
 }
 

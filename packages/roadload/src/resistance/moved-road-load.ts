@@ -16,6 +16,7 @@ import { certifiedFromParts } from "./certified-road-load.js";
 import { toCertified } from "./conversion.js";
 import { coefficientForDensity, coefficientForMass, coefficientForTemperature } from "./move-coefficients.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type RoadLoad } from "./road-load.js";
+import { towingOf } from "./towing.js";
 import {
   outsideRule,
   readTemperatureRule,
@@ -75,7 +76,7 @@ export interface MovedRoadLoad {
  * @param options - mass, density and temperature that are wanted
  * @returns the load, and what each cause adds
  * @throws InputError `MISSING_OPTION` when the load does not say what it refers to, `INCONSISTENT` when it does and another is
- *   given, `WRONG_CHOICE`, `OUT_OF_RANGE`, `NEGATIVE`, and what `readOptions` throws
+ *   given, `NOT_VALID_HERE` for another mass of a load that tows, `WRONG_CHOICE`, `OUT_OF_RANGE`, `NEGATIVE`, and what `readOptions` throws
  * @example
  * const load = certifiedRoadLoad({
  *   ...{ constant: q("150 N"), linear: q("0.5 N/(m/s)"), quadratic: q("0.42 N/(m/s)²") },
@@ -99,6 +100,14 @@ export function moveRoadLoad(load: RoadLoad, options: MoveRoadLoadOptions): Move
     },
     ["temperatureRule?"],
   );
+  if (wanted.mass !== undefined && load.towedMass !== undefined) {
+    throw new InputError(
+      "NOT_VALID_HERE",
+      `the load tows ${load.towedMass}, and vehicle and trailer roll on tyres of their own: move the vehicle's own load first, then ` +
+        "add what is towed by withAddOns",
+      { option: "mass" },
+    );
+  }
   const rule = readTemperatureRule(options.temperatureRule);
   const before = load.form === "physical" ? toCertified(load) : load;
   const { conditions } = before;
@@ -166,6 +175,7 @@ export function moveRoadLoad(load: RoadLoad, options: MoveRoadLoadOptions): Move
       }),
       holds: before.holds,
       rotatingMassFraction: before.rotatingMassFraction,
+      ...towingOf(before),
       warnings: Object.freeze(warnings),
     }),
     changesAt: (at: Quantity<Speed>): readonly RoadLoadChange[] => {

@@ -118,7 +118,14 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
 
 type PhysicalParts = Pick<
   PhysicalRoadLoad,
-  "mass" | "massBasis" | "dragArea" | "dragCoefficient" | "frontalArea" | "rollingResistanceCoefficient"
+  | "mass"
+  | "massBasis"
+  | "dragArea"
+  | "dragCoefficient"
+  | "frontalArea"
+  | "rollingResistanceCoefficient"
+  | "towedMass"
+  | "cautions"
 > & {
   readonly conditions: PhysicalRoadLoad["conditions"];
   readonly rotatingMassFraction: number;

@@ -2,6 +2,7 @@ import { type Quantity, quantity, readOptions, type Speed } from "@tarewatt/unit
 import { certifiedFromParts } from "./certified-road-load.js";
 import { toCertified } from "./conversion.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type RoadLoad } from "./road-load.js";
+import { towingOf } from "./towing.js";
 
 /** Options of {@link roadLoadInWind}. */
 export interface RoadLoadInWindOptions {
@@ -41,6 +42,7 @@ export function roadLoadInWind(load: RoadLoad, options: RoadLoadInWindOptions): 
       standard: `${conditions.standard ?? "road load"}, in a head wind of ${Number(headWind.toFixed(2))} m/s`,
     }),
     ...{ holds, rotatingMassFraction },
+    ...towingOf(load),
     warnings: Object.freeze([...warnings, ...(headWind < 0 ? [tail] : [])]),
   });
 }

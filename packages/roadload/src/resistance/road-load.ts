@@ -49,6 +49,13 @@ export interface AnyRoadLoad {
   readonly holds: readonly Loss[];
   /** What a reader should doubt, such as a figure that no vehicle is known to have; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /**
+   * Part of the mass that is towed, when something is: it rolls on tyres of its own, so its weight gives the driven tyres no
+   * traction. Made by {@link withAddOns}.
+   */
+  readonly towedMass?: Quantity<Mass>;
+  /** What is dangerous about the load, such as towing; left out when there is nothing. */
+  readonly cautions?: readonly string[];
 }
 
 /** A road load from drag area, rolling resistance and mass. Made by {@link roadLoad}. */
@@ -233,8 +240,19 @@ export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   readNumber("load.coefficients.quadratic", quadratic, { unit: "N/(m/s)²" });
   readNumber("load.rotatingMassFraction", given.rotatingMassFraction, { unit: "1", atLeast: 0 });
   assertLosses("load.holds", holds);
+  assertTowed(given, mass as Quantity<Mass>);
   if (form === "physical") assertPhysicalParts(given as Partial<PhysicalRoadLoad>);
   else assertCertifiedConditions((given as Partial<CertifiedRoadLoad>).conditions);
+}
+
+function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quantity<Mass>): void {
+  if (towedMass !== undefined) {
+    readNumber("load.towedMass", towedMass, { unit: "kg", atLeast: 0, atMost: mass.in("kg") });
+  }
+  if (cautions === undefined || Array.isArray(cautions)) return;
+  throw new InputError("WRONG_CHOICE", "load.cautions must be a list of texts: make the load by withAddOns", {
+    name: "load.cautions",
+  });
 }
 
 function assertPhysicalParts({ rollingResistanceCoefficient, dragArea, conditions }: Partial<PhysicalRoadLoad>): void {

@@ -5,8 +5,10 @@ import { published } from "../../../../test/support/published.js";
 import {
   addOnDragAreas,
   fitTyres,
+  moveRoadLoad,
   radialTyres,
   roadLoad,
+  roadLoadInWind,
   roadLoadOnTyres,
   roadSurfaces,
   type TyreCategory,
@@ -273,6 +275,28 @@ describe("things added to a vehicle", () => {
     expect(towing.cautions.join()).toContain("local law");
     expect(towing.load.massBasis).toBe("vehicle + roof box + trailer");
     expect(towing.parts.map(({ name }) => name)).toEqual(["roof box", "trailer"]);
+  });
+
+  it("keep what is towed apart, through every change, on either form", () => {
+    const load = roadLoad({ ...body, rollingResistanceCoefficient: 0.009 });
+    for (const start of [load, toCertified(load)]) {
+      expect(withAddOns(start, [box]).load.towedMass).toBeUndefined();
+      expect(withAddOns(start, [box]).load.cautions).toBeUndefined();
+      const towing = withAddOns(start, [box, trailer]);
+      const moved = moveRoadLoad(towing.load, { airDensity: q("1.1 kg/m³") }).load;
+      for (const each of [towing.load, moved, roadLoadInWind(towing.load, { headWind: q("3 m/s") })]) {
+        expect(each.mass.in("kg")).toBeCloseTo(3060, 9);
+        expect(each.towedMass?.in("kg")).toBeCloseTo(1000, 9);
+        expect(each.cautions).toEqual(towing.cautions);
+      }
+      const two = withAddOns(towing.load, [{ ...trailer, name: "second trailer" }]);
+      expect(two.load.towedMass?.in("kg")).toBeCloseTo(2000, 9);
+      expect(two.cautions).toHaveLength(1);
+      expect(codeOf(() => withAddOns(towing.load, [box]))).toBe("NOT_VALID_HERE");
+      expect(codeOf(() => moveRoadLoad(towing.load, { mass: q("3 t") }))).toBe("NOT_VALID_HERE");
+      expect(codeOf(() => moveRoadLoad({ ...towing.load, towedMass: q("4 t") }, {}))).toBe("OUT_OF_RANGE");
+      expect(codeOf(() => moveRoadLoad({ ...towing.load, cautions: "towing" } as never, {}))).toBe("WRONG_CHOICE");
+    }
   });
 
   it("have priors in order, which say that they have no source", () => {
