@@ -12,6 +12,7 @@ import {
   type Temperature,
   type Working,
 } from "@tarewatt/units";
+import { unusual } from "../check/unusual.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { toCertified } from "./conversion.js";
 import { coefficientForDensity, coefficientForMass, coefficientForTemperature } from "./move-coefficients.js";
@@ -150,7 +151,7 @@ export function moveRoadLoad(load: RoadLoad, options: MoveRoadLoadOptions): Move
   };
   const moved = compute();
   const warnings = [
-    ...before.warnings,
+    ...new Set([...before.warnings, ...unusual({ mass: wanted.mass, airDensity: wanted.airDensity })]),
     ...(wanted.temperature === undefined
       ? []
       : outsideRule(rule, ...new Set([from.temperature ?? wanted.temperature, wanted.temperature]))),

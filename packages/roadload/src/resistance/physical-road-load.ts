@@ -161,7 +161,7 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
     holds: Object.freeze([...holds]),
     conditions: Object.freeze({ ...conditions }),
     parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
-    warnings: Object.freeze(unusual({ mass, rollingResistanceCoefficient, dragCoefficient, dragArea })),
+    warnings: Object.freeze(unusual({ ...numbers, dragCoefficient })),
     at: (at: Quantity<Speed>, options: RoadOptions = {}): PhysicalRoadLoadAt => {
       const { speed, grade } = readPlace(at, options);
       const { rolling, aerodynamic } = forces(speed, grade);

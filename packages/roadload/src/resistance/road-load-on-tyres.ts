@@ -108,7 +108,7 @@ export function roadLoadOnTyres(options: RoadLoadOnTyresOptions): RoadLoadOnTyre
     rotatingMassFraction,
     warnings: Object.freeze([
       ...tyres.warnings,
-      ...unusual({ mass, dragArea, rollingResistanceCoefficient: constant }),
+      ...unusual({ mass, dragArea, airDensity, rollingResistanceCoefficient: constant }),
     ]),
   });
   return Object.freeze({

@@ -16,6 +16,8 @@ export interface Judged {
 const limits = {
   /** Speeds of a run in km/h: SAE J2263, seen in a summary. */
   speed: { from: 115, to: 15 },
+  /** A run does not start faster, in km/h, unless its unit is wrong: common practice, no source. */
+  fastest: 180,
   /** A run that covers less than this part of them is said to: common practice, no source. */
   span: 0.7,
   /** Fewest valid pairs: Regulation (EU) 2017/1151, annex XXI, sub-annex 4, for anemometry on board, seen. */
@@ -37,6 +39,7 @@ const limits = {
 export function coastDownWarnings(judged: Judged): string[] {
   const { runs, rule, pairs, reference } = judged;
   return [
+    ...unitWarning(runs),
     ...spanWarning(runs),
     ...pairsWarning(pairs),
     ...linearWarning(judged.fit),
@@ -45,6 +48,15 @@ export function coastDownWarnings(judged: Judged): string[] {
     ...rejectedWarning(judged.fit),
     ...outsideRule(rule, ...runs.map(({ temperature }) => temperature), reference),
     ...windAndGrade(runs),
+  ];
+}
+
+function unitWarning(runs: readonly RunRead[]): string[] {
+  const highest = 3.6 * Math.max(...runs.map(({ speed }) => speed[0] as number));
+  if (highest <= limits.fastest) return [];
+  return [
+    `a run starts at ${highest.toFixed(0)} km/h, procedures start near ${limits.speed.from} km/h: is speedUnit that of the log? A wrong ` +
+      "one gives coefficients that look sound",
   ];
 }
 

@@ -250,6 +250,20 @@ describe("coast-down analysis", () => {
     expect(result.working().map(({ name }) => name)).toContain("effective mass");
   });
 
+  it("doubts a log in the wrong unit of speed, whichever two are taken for each other", () => {
+    const { time, speed } = table();
+    const factors = { "m/s": 1, "km/h": 3.6, mph: 1 / 0.44704 } as const;
+    for (const [logged, factor] of Object.entries(factors)) {
+      for (const speedUnit of ["m/s", "km/h", "mph"] as const) {
+        const { warnings } = analyse([{ direction: "out", time, speed: speed.map((v) => v * factor) }], { speedUnit });
+        const doubted = warnings.some((text) =>
+          /procedures start near|the runs cover|the coefficients imply/.test(text),
+        );
+        expect([logged, speedUnit, doubted]).toEqual([logged, speedUnit, logged !== speedUnit]);
+      }
+    }
+  });
+
   it("names every bad row at once", () => {
     const { time, speed } = table();
     const bad = speed.map((v, i) => (i === 3 ? Number.NaN : i === 9 ? -1 : v));
