@@ -448,6 +448,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ mass: q("2600 kg"), airDensity: q("1.3 kg/m³"), temperature: q("5 °C"), temperatureRule: "c1" },
       ...{ fromAirDensity: q("1.189 kg/m³"), fromTemperature: q("20 °C") },
+      rollingFactor: { factor: 1.2, source: "invented" },
     },
   ],
   "roadload.roadLoadBridge": () => [{ from: { ...load }, to: { ...load }, speed: q("90 km/h") }],

@@ -360,17 +360,15 @@ export {
 export {
   type CoefficientForDensityInputs,
   type CoefficientForMassInputs,
+  type CoefficientForRollingInputs,
   type CoefficientForTemperatureInputs,
   coefficientForDensity,
   coefficientForMass,
+  coefficientForRolling,
   coefficientForTemperature,
 } from "./resistance/move-coefficients.js";
-export {
-  type MovedRoadLoad,
-  type MoveRoadLoadOptions,
-  moveRoadLoad,
-  type RoadLoadChange,
-} from "./resistance/moved-road-load.js";
+export type { MoveRoadLoadOptions, RollingFactor } from "./resistance/move-options.js";
+export { type MovedRoadLoad, moveRoadLoad, type RoadLoadChange } from "./resistance/moved-road-load.js";
 export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
 export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
 export {

@@ -12,9 +12,10 @@ import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
-import { physicalRoadLoad } from "./physical-road-load.js";
+import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import { inStillAir, inWind } from "./road-load-in-wind.js";
 import { TOWING, towingOf } from "./towing.js";
 
 const practice: Source = /* @__PURE__ */ Object.freeze({
@@ -109,7 +110,7 @@ export function withAddOns<Load extends RoadLoad>(load: Load, addOns: readonly A
   assertRoadLoad(load);
   const read = readAddOns(addOns);
   assertOneTyre(load, read);
-  const added = load.form === "physical" ? onPhysical(load, read) : onCertified(load, read);
+  const added = load.form === "physical" ? onPhysical(load, read) : onCertifiedInWind(load, read);
   return Object.freeze({
     // The form is that of the load given, which the compiler does not follow.
     load: added as RoadLoad as Load,
@@ -202,9 +203,15 @@ function onPhysical(load: PhysicalRoadLoad, read: readonly AddOnRead[]): Physica
     dragArea: quantity(load.dragArea.in("m²") + sum(read.map(({ dragArea }) => dragArea)), "m²"),
     // Each mass on its own tyres: the mean by mass gives the same force.
     rollingResistanceCoefficient: (load.mass.in("kg") * rollingResistanceCoefficient + carried) / total,
-    ...{ conditions, rotatingMassFraction, holds },
+    ...{ conditions, rotatingMassFraction, holds, doubts: otherDoubts(load) },
     ...towingWith(load, read),
   });
+}
+
+/** The wind meets what is added, too: so it is added in still air, and the whole is put in the wind. */
+function onCertifiedInWind(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {
+  const added = onCertified(inStillAir(load), read);
+  return load.headWind === undefined ? added : inWind(added, load.headWind);
 }
 
 function onCertified(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {

@@ -136,7 +136,7 @@ function conditionsOf(given: CertifiedRoadLoadOptions["conditions"]): CertifiedC
 
 type CertifiedParts = Pick<
   CertifiedRoadLoad,
-  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings" | "towedMass" | "cautions"
+  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings" | "headWind" | "towedMass" | "cautions"
 >;
 
 /** Builds the result from checked parts. @internal */

@@ -130,11 +130,13 @@ type PhysicalParts = Pick<
   readonly conditions: PhysicalRoadLoad["conditions"];
   readonly rotatingMassFraction: number;
   readonly holds: readonly Loss[];
+  /** What to doubt besides figures that are not usual. */
+  readonly doubts?: readonly string[];
 };
 
 /** Builds the result from checked parts. @internal */
 export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
-  const { conditions, holds, ...given } = parts;
+  const { conditions, holds, doubts = [], ...given } = parts;
   const { dragCoefficient, frontalArea, rollingResistanceCoefficient } = parts;
   const mass = parts.mass.in("kg");
   const dragArea = parts.dragArea.in("m²");
@@ -161,7 +163,7 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
     holds: Object.freeze([...holds]),
     conditions: Object.freeze({ ...conditions }),
     parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
-    warnings: Object.freeze(unusual({ ...numbers, dragCoefficient })),
+    warnings: Object.freeze([...new Set([...unusual({ ...numbers, dragCoefficient }), ...doubts])]),
     at: (at: Quantity<Speed>, options: RoadOptions = {}): PhysicalRoadLoadAt => {
       const { speed, grade } = readPlace(at, options);
       const { rolling, aerodynamic } = forces(speed, grade);
@@ -173,4 +175,14 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
       return forcesAt(terms, speed, (working) => forces(speed, grade, working));
     },
   } as const);
+}
+
+/** What to doubt of a load besides its figures, which one that is made from it has anew. @internal */
+export function otherDoubts(load: PhysicalRoadLoad): string[] {
+  const { rollingResistanceCoefficient, dragCoefficient, conditions, warnings } = load;
+  const figures = unusual({
+    ...{ rollingResistanceCoefficient, dragCoefficient, mass: load.mass.in("kg"), dragArea: load.dragArea.in("m²") },
+    airDensity: conditions.airDensity.in("kg/m³"),
+  });
+  return warnings.filter((text) => !figures.includes(text));
 }

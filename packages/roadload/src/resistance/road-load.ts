@@ -115,6 +115,8 @@ export interface CertifiedRoadLoad extends AnyRoadLoad {
   readonly form: "certified";
   /** What the coefficients refer to. */
   readonly conditions: CertifiedConditions;
+  /** Steady wind against the vehicle that the coefficients hold, negative from behind; still air when left out. */
+  readonly headWind?: Quantity<Speed>;
   /**
    * Forces and power at a steady speed.
    * @param speed - 0 to 150 m/s
@@ -242,7 +244,7 @@ export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   assertLosses("load.holds", holds);
   assertTowed(given, mass as Quantity<Mass>);
   if (form === "physical") assertPhysicalParts(given as Partial<PhysicalRoadLoad>);
-  else assertCertifiedConditions((given as Partial<CertifiedRoadLoad>).conditions);
+  else assertCertifiedParts(given as Partial<CertifiedRoadLoad>);
 }
 
 function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quantity<Mass>): void {
@@ -261,8 +263,9 @@ function assertPhysicalParts({ rollingResistanceCoefficient, dragArea, condition
   readNumber("load.conditions.airDensity", conditions?.airDensity, { unit: "kg/m³", above: 0 });
 }
 
-function assertCertifiedConditions(conditions: Partial<CertifiedConditions> | undefined): void {
-  const { testMass, airDensity } = conditions ?? {};
+function assertCertifiedParts({ conditions, headWind }: Partial<CertifiedRoadLoad>): void {
+  const { testMass, airDensity } = (conditions ?? {}) as Partial<CertifiedConditions>;
   readNumber("load.conditions.testMass", testMass, { unit: "kg", above: 0 });
   if (airDensity !== undefined) readNumber("load.conditions.airDensity", airDensity, { unit: "kg/m³", above: 0 });
+  if (headWind !== undefined) readNumber("load.headWind", headWind, { unit: "m/s", atLeast: -30, atMost: 30 });
 }
