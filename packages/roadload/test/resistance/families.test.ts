@@ -143,6 +143,7 @@ describe("dynamometer loads of UN Regulation No. 83", () => {
 
   it("says that it is no load of a road, and refuses masses without a row", () => {
     expect(tableRoadLoad({ referenceMass: q("1.5 t") }).warnings.join()).toContain("too low for a road");
+    expect(tableRoadLoad({ referenceMass: q("2.5 t") }).warnings.join()).toContain("not the inertia that the table");
     expect(codeOf(() => tableRoadLoad({ referenceMass: q("900 kg") }))).toBe("OUT_OF_RANGE");
   });
 });

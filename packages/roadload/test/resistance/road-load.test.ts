@@ -87,6 +87,12 @@ describe("road load", () => {
     why: "rounding of the difference",
   });
 
+  it("says that the default is an upper bound, and which of its numbers are remembered", () => {
+    const { warnings } = defaultRoadLoad({ testMass: q("2000 kg"), width: q("1.9 m"), height: q("1.6 m") });
+    expect(warnings).toHaveLength(2);
+    expect(warnings.join()).toMatch(/upper bound by design.*0\.140 and 0\.0170 are from memory/);
+  });
+
   it("is the sum of the relations it names", () => {
     fc.assert(
       fc.property(physicalLoads, between(0, 60), grades, (load, v, grade) => {
