@@ -485,7 +485,14 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ ambient: q("-7 °C"), target: q("21 °C"), heater: { low: 1, likely: 1.5, high: 2 }, coolingPerformance: 2 },
       envelope: { low: q("40 W/K"), likely: q("50 W/K"), high: q("60 W/K") },
-      ...{ freshAir: q("0.06 kg/s"), freshAirShare: 0.5, solarGain: q("100 W"), occupants: 2, fans: q("100 W") },
+      ...{
+        freshAir: q("0.06 kg/s"),
+        freshAirShare: 0.5,
+        solarGain: q("100 W"),
+        cabinSize: 2,
+        occupants: 2,
+        fans: q("100 W"),
+      },
       ...{ soak: q("-7 °C"), battery: { mass: q("400 kg"), from: q("-7 °C"), to: q("10 °C"), efficiency: 0.9 } },
     },
   ],

@@ -48,8 +48,12 @@ export {
 export {
   type BatteryHeatingEnergyInputs,
   batteryHeatingEnergy,
+  type CabinHeatCapacityInputs,
+  type CabinStartEnergyInputs,
   type CabinWarmUpEnergyInputs,
   type ClimatePowerInputs,
+  cabinHeatCapacity,
+  cabinStartEnergy,
   cabinWarmUpEnergy,
   coolingPower,
   heatingPower,
