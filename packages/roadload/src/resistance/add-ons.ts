@@ -5,8 +5,10 @@ import {
   type Mass,
   type Quantity,
   quantity,
+  readNumber,
   readOptions,
   type Source,
+  type Speed,
 } from "@tarewatt/units";
 import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
@@ -16,6 +18,7 @@ import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
 import { inStillAir, inWind } from "./road-load-in-wind.js";
+import type { AirAndTyres } from "./road-load-on-tyres.js";
 import { TOWING, towingOf } from "./towing.js";
 
 const practice: Source = /* @__PURE__ */ Object.freeze({
@@ -78,6 +81,12 @@ export interface RoadLoadWithAddOns<Load extends RoadLoad> {
     readonly mass: Quantity<Mass>;
     /** Where its figures are from. */
     readonly source: string;
+    /**
+     * What it adds to the force at a speed on a level road, in the wind of the load.
+     * @param speed - 0 to 150 m/s
+     * @throws InputError `OUT_OF_RANGE`, `NEGATIVE`, `WRONG_DIMENSION`
+     */
+    forcesAt(speed: Quantity<Speed>): AirAndTyres;
   }[];
   /** What is dangerous about it, which the load carries, too; empty when nothing is towed. */
   readonly cautions: readonly string[];
@@ -121,6 +130,7 @@ export function withAddOns<Load extends RoadLoad>(load: Load, addOns: readonly A
           dragArea: quantity(each.dragArea, "m²"),
           mass: quantity(each.mass, "kg"),
           source: each.source,
+          forcesAt: (speed: Quantity<Speed>) => forcesOf(each, load, speed),
         }),
       ),
     ),
@@ -169,6 +179,21 @@ function readAddOns(given: unknown): AddOnRead[] {
       );
     }
     return { name, dragArea, mass, own, source: readWords("source", addOn.source) };
+  });
+}
+
+/** What one thing adds: the air that the vehicle meets, on its own tyres or those of the vehicle. */
+function forcesOf({ dragArea, mass, own }: AddOnRead, load: RoadLoad, at: Quantity<Speed>): AirAndTyres {
+  const speed = readNumber("speed", at, { unit: "m/s", atLeast: 0, atMost: 150 });
+  const still = load.form === "physical" ? load : inStillAir(load);
+  const wind = load.form === "physical" ? 0 : (load.headWind?.in("m/s") ?? 0);
+  // A certified load without the density of its air was refused before.
+  const airDensity = still.conditions.airDensity?.in("kg/m³") as number;
+  const perMass =
+    own === undefined ? still.coefficients.constant.in("N") / still.mass.in("kg") : own * standardGravity.value;
+  return Object.freeze({
+    aerodynamic: quantity(quadraticCoefficient.of({ airDensity, dragArea }) * (speed + wind) ** 2, "N"),
+    rolling: quantity(perMass * mass, "N"),
   });
 }
 

@@ -16,7 +16,7 @@ import { aerodynamicDrag } from "./aerodynamic-drag.js";
 import { dragArea as dragAreaOf } from "./drag-area.js";
 import { forcesAt, readPlace } from "./forces-at.js";
 import { gradeResistance } from "./grade-resistance.js";
-import type { Loss } from "./loss.js";
+import { type Loss, readLosses } from "./loss.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
 import type { PhysicalRoadLoad, PhysicalRoadLoadAt, RoadOptions } from "./road-load.js";
 import { rollingResistance } from "./rolling-resistance.js";
@@ -35,6 +35,11 @@ export type RoadLoadOptions = {
   readonly airDensity: Quantity<Density>;
   /** Equivalent mass of the rotating parts as part of the mass, 0 to 0.5; {@link defaultRotatingMassFraction} when left out. */
   readonly rotatingMassFraction?: Fraction | undefined;
+  /**
+   * The losses that the figures hold; air and tyres when left out. List wheel bearings or driveline spin, too, where the rolling
+   * resistance coefficient is that of a rolling vehicle and not of its tyres, so that no drivetrain counts them again.
+   */
+  readonly holds?: readonly Loss[] | undefined;
 } & (
   | {
       /** Drag area c_d·A. */
@@ -58,11 +63,11 @@ export type RoadLoadOptions = {
  * Road load of a vehicle from its drag, its tyres and its mass.
  *
  * The rolling resistance coefficient is taken as constant over speed, the air as still. The load holds the losses of air
- * and tyres, nothing else. A figure outside what is usual of passenger cars and vans is kept, with a warning.
+ * and tyres, nothing else, unless `holds` says more. A figure outside what is usual of passenger cars and vans is kept, with a warning.
  *
  * @param options - mass, drag, tyres, air
  * @returns the road load; ask it `at(speed)`
- * @throws InputError `INCONSISTENT` when the drag is given twice, `MISSING_OPTION` when it is not given, `OUT_OF_RANGE`,
+ * @throws InputError `INCONSISTENT` when the drag is given twice or `holds` lacks air or tyres, `MISSING_OPTION` when it is not given, `OUT_OF_RANGE`,
  *   `NEGATIVE`, and what `readOptions` throws
  * @example
  * const load = roadLoad({
@@ -84,7 +89,7 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
       dragCoefficient: { unit: "1", atLeast: 0, atMost: 2, optional: true },
       frontalArea: { unit: "m²", above: 0, optional: true },
     },
-    ["massBasis?"],
+    ["massBasis?", "holds?"],
   );
   const { dragCoefficient, frontalArea } = read;
   const bothParts = dragCoefficient !== undefined && frontalArea !== undefined;
@@ -112,8 +117,20 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
     rollingResistanceCoefficient: read.rollingResistanceCoefficient,
     conditions: { airDensity: options.airDensity },
     rotatingMassFraction: read.rotatingMassFraction ?? defaultRotatingMassFraction.value,
-    holds: ["air", "tyres"],
+    holds: readHolds(options.holds),
   });
+}
+
+/** A load of drag and rolling resistance holds both, whatever else it holds. */
+function readHolds(given: readonly Loss[] | undefined): readonly Loss[] {
+  if (given === undefined) return ["air", "tyres"];
+  const holds = readLosses("holds", given);
+  if (holds.includes("air") && holds.includes("tyres")) return holds;
+  throw new InputError(
+    "INCONSISTENT",
+    `a road load of drag and rolling resistance holds "air" and "tyres": list both in holds, got ${holds.join(", ")}`,
+    { option: "holds" },
+  );
 }
 
 type PhysicalParts = Pick<

@@ -6,6 +6,7 @@ import {
   addOnDragAreas,
   fitTyres,
   moveRoadLoad,
+  type RoadLoad,
   radialTyres,
   roadLoad,
   roadLoadInWind,
@@ -97,6 +98,19 @@ describe("tyres that change with speed", () => {
         expect(close(rolling.in("N"), tyreCoefficientAt(own, speed) * 2000 * 9.80665)).toBe(true);
       }),
     );
+  });
+
+  it("of a report carry their load, and are doubted or refused at another", () => {
+    const weight = 2000 * 9.80665;
+    const made = (load: number) => tyresOfReport({ ...report, load: quantity(load, "N") });
+    expect(made(weight).load?.in("N")).toBe(weight);
+    expect(made(weight).source.status).toBe("definition");
+    expect(tyresOfReport({ ...report, source }).source.document).toBe("invented");
+    const warned = (load: number) => roadLoadOnTyres({ ...body, tyres: made(load) }).load.warnings.join();
+    expect(warned(weight * 1.04)).not.toContain("are known for a load");
+    expect(warned(weight * 1.1)).toContain("are known for a load");
+    expect(() => roadLoadOnTyres({ ...body, tyres: made(weight / 4) })).toThrow(/was the load of one tyre given/);
+    expect(codeOf(() => tyreCoefficientAt({ ...made(weight), load: q("0 N") }, q("1 m/s")))).toBe("OUT_OF_RANGE");
   });
 
   it("of constant resistance give the road load of that resistance", () => {
@@ -264,6 +278,22 @@ describe("things added to a vehicle", () => {
         expect(close(both - alone, more, both, 1e-11)).toBe(true);
         const certified = withAddOns(toCertified(load), [box, trailer]).load.at(speed).total.in("N");
         expect(close(certified, both, undefined, 1e-11)).toBe(true);
+      }),
+    );
+  });
+
+  it("say what each adds, in the wind of the load: the parts are the whole", () => {
+    fc.assert(
+      fc.property(physicalLoads, between(0, 15), between(0, 50), (load, w, v) => {
+        const speed = quantity(v, "m/s");
+        for (const start of [load, toCertified(load), roadLoadInWind(load, { headWind: quantity(w, "m/s") })]) {
+          const { parts, load: both } = withAddOns(start as RoadLoad, [box, trailer]);
+          const sum = parts.reduce((total, { forcesAt }) => {
+            const { aerodynamic, rolling } = forcesAt(speed);
+            return total + aerodynamic.in("N") + rolling.in("N");
+          }, start.at(speed).total.in("N"));
+          expect(close(sum, both.at(speed).total.in("N"), undefined, 1e-10)).toBe(true);
+        }
       }),
     );
   });
