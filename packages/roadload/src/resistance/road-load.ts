@@ -257,10 +257,13 @@ function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quanti
   });
 }
 
-function assertPhysicalParts({ rollingResistanceCoefficient, dragArea, conditions }: Partial<PhysicalRoadLoad>): void {
+function assertPhysicalParts(given: Partial<PhysicalRoadLoad>): void {
+  const { rollingResistanceCoefficient, dragArea, conditions, dragCoefficient, frontalArea } = given;
   readNumber("load.rollingResistanceCoefficient", rollingResistanceCoefficient, { unit: "1", atLeast: 0 });
   readNumber("load.dragArea", dragArea, { unit: "m²", atLeast: 0 });
   readNumber("load.conditions.airDensity", conditions?.airDensity, { unit: "kg/m³", above: 0 });
+  if (dragCoefficient !== undefined) readNumber("load.dragCoefficient", dragCoefficient, { unit: "1", atLeast: 0 });
+  if (frontalArea !== undefined) readNumber("load.frontalArea", frontalArea, { unit: "m²", above: 0 });
 }
 
 function assertCertifiedParts({ conditions, headWind }: Partial<CertifiedRoadLoad>): void {
