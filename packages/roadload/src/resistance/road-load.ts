@@ -228,7 +228,7 @@ export function readGrade(grade: Fraction | undefined): number {
 export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   const given = (load ?? {}) as Partial<RoadLoad>;
   const { form, coefficients, mass, inertiaMass, holds, warnings, at } = given;
-  const whole = Array.isArray(holds) && Array.isArray(warnings) && typeof at === "function";
+  const whole = Array.isArray(holds) && isTexts(warnings) && typeof at === "function";
   if ((form !== "physical" && form !== "certified") || !whole) {
     throw new InputError("WRONG_CHOICE", "load must be a road load, made by roadLoad or certifiedRoadLoad", {
       name: "load",
@@ -247,11 +247,15 @@ export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   else assertCertifiedParts(given as Partial<CertifiedRoadLoad>);
 }
 
+function isTexts(given: unknown): boolean {
+  return Array.isArray(given) && given.every((text) => typeof text === "string");
+}
+
 function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quantity<Mass>): void {
   if (towedMass !== undefined) {
     readNumber("load.towedMass", towedMass, { unit: "kg", atLeast: 0, atMost: mass.in("kg") });
   }
-  if (cautions === undefined || Array.isArray(cautions)) return;
+  if (cautions === undefined || isTexts(cautions)) return;
   throw new InputError("WRONG_CHOICE", "load.cautions must be a list of texts: make the load by withAddOns", {
     name: "load.cautions",
   });
