@@ -480,6 +480,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ mass: q("2600 kg"), airDensity: q("1.3 kg/m³"), temperature: q("5 °C"), temperatureRule: "c1" },
       ...{ fromAirDensity: q("1.189 kg/m³"), fromTemperature: q("20 °C") },
+      rollingFactor: { factor: 1.2, source: "invented" },
     },
   ],
   "roadload.roadLoadBridge": () => [{ from: { ...load }, to: { ...load }, speed: q("90 km/h") }],
@@ -516,7 +517,14 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ ambient: q("-7 °C"), target: q("21 °C"), heater: { low: 1, likely: 1.5, high: 2 }, coolingPerformance: 2 },
       envelope: { low: q("40 W/K"), likely: q("50 W/K"), high: q("60 W/K") },
-      ...{ freshAir: q("0.06 kg/s"), freshAirShare: 0.5, solarGain: q("100 W"), occupants: 2, fans: q("100 W") },
+      ...{
+        freshAir: q("0.06 kg/s"),
+        freshAirShare: 0.5,
+        solarGain: q("100 W"),
+        cabinSize: 2,
+        occupants: 2,
+        fans: q("100 W"),
+      },
       ...{ soak: q("-7 °C"), battery: { mass: q("400 kg"), from: q("-7 °C"), to: q("10 °C"), efficiency: 0.9 } },
     },
   ],

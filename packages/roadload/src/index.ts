@@ -48,8 +48,12 @@ export {
 export {
   type BatteryHeatingEnergyInputs,
   batteryHeatingEnergy,
+  type CabinHeatCapacityInputs,
+  type CabinStartEnergyInputs,
   type CabinWarmUpEnergyInputs,
   type ClimatePowerInputs,
+  cabinHeatCapacity,
+  cabinStartEnergy,
   cabinWarmUpEnergy,
   coolingPower,
   heatingPower,
@@ -414,17 +418,15 @@ export {
 export {
   type CoefficientForDensityInputs,
   type CoefficientForMassInputs,
+  type CoefficientForRollingInputs,
   type CoefficientForTemperatureInputs,
   coefficientForDensity,
   coefficientForMass,
+  coefficientForRolling,
   coefficientForTemperature,
 } from "./resistance/move-coefficients.js";
-export {
-  type MovedRoadLoad,
-  type MoveRoadLoadOptions,
-  moveRoadLoad,
-  type RoadLoadChange,
-} from "./resistance/moved-road-load.js";
+export type { MoveRoadLoadOptions, RollingFactor } from "./resistance/move-options.js";
+export { type MovedRoadLoad, moveRoadLoad, type RoadLoadChange } from "./resistance/moved-road-load.js";
 export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
 export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
 export {

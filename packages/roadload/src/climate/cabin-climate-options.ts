@@ -30,11 +30,17 @@ export interface CabinClimateOptions {
   readonly freshAirShare?: Fraction | undefined;
   /** Heat of the sun in the cabin; none when left out. */
   readonly solarGain?: Spread<Quantity<Power>> | undefined;
+  /**
+   * Size of the cabin per that of a compact car, 0.3 to 10, by area of body and glass or by seats: your own figure. It multiplies the
+   * figures of {@link cabinPriors} that stand for what is left out, and the heat that the cabin takes up at the start. 1 when left out,
+   * or, for the start, what a given envelope is per that of the car.
+   */
+  readonly cabinSize?: number | undefined;
   /** Number of people, 0 to 100; one when left out. */
   readonly occupants?: number | undefined;
   /** Electric power of fans and pumps; when left out it must be among the accessories. */
   readonly fans?: Quantity<Power> | undefined;
-  /** Temperature of the cabin at the start, for the energy of the warm-up; already warm when left out. */
+  /** Temperature of the cabin at the start, for the energy to warm it up or cool it down; as wanted when left out. */
   readonly soak?: Quantity<Temperature> | undefined;
   /** A battery that is heated, too. */
   readonly battery?: BatteryToHeat | undefined;
@@ -70,7 +76,10 @@ export interface CabinClimate {
   readonly mode: "heating" | "cooling" | "none";
   /** Electric power that holds the temperature, at the battery's terminals: the likely value. */
   readonly power: Quantity<Power>;
-  /** Electric energy to warm up cabin and battery at the start, at the terminals: the likely value; zero when nothing is cold. */
+  /**
+   * Electric energy to warm up or cool down the cabin, and to warm the battery, at the start, at the terminals: the likely value. It comes
+   * on top of the power, which counts from the start. Zero when nothing is cold or hot.
+   */
   readonly warmUpEnergy: Quantity<Energy>;
   /** The same with their ends. */
   readonly spread: {

@@ -1,13 +1,22 @@
 import { describeGiven, InputError, quantity, readOptions, type Working } from "@tarewatt/units";
 import type { BatteryToHeat, CabinClimate, CabinClimateOptions, Ends } from "./cabin-climate-options.js";
 import { cabinEnvelopeHeat, cabinFreshAirHeat, cabinGains } from "./cabin-heat.js";
-import { batteryHeatingEnergy, cabinWarmUpEnergy, coolingPower, heatingPower } from "./climate-power.js";
+import {
+  batteryHeatingEnergy,
+  cabinHeatCapacity,
+  cabinStartEnergy,
+  coolingPower,
+  heatingPower,
+} from "./climate-power.js";
 import { cabinPriors, cellSpecificHeat } from "./climate-priors.js";
 import { coolingPerformancePrior, heatPumpPerformance } from "./heat-pump.js";
 import { corners, readSpread, type SpreadNumbers } from "./spread.js";
 
 /** In W a heater cannot give more than as a rule: common practice, no source; above it the cabin stays cold. */
 const STRONG = 8000;
+
+/** More people than this have a larger cabin than a compact car's. */
+const SEATS = 5;
 
 /**
  * Electric power and energy that heating or cooling a cabin takes, with their spread.
@@ -16,6 +25,10 @@ const STRONG = 8000;
  * is a power, not a share of consumption: the same for any speed, and so dearest per kilometre in slow traffic. Give it to a cycle as
  * it is, and nothing for it among the accessories. Drying the air is not counted, so cooling in moist air takes more.
  *
+ * The energy of the start is what seven parked cars took to warm up, less what holding the temperature takes meanwhile, since the power
+ * holds it from the start. A trip shorter than the warm-up, some 25 min, takes less than both together. A hot cabin takes as much
+ * heat per kelvin to cool down: an assumption.
+ *
  * @param options - temperatures, heater, cabin, sun, people, what is cold at the start
  * @returns power and energy, their ends, and how they came about
  * @throws InputError `INCONSISTENT` when a spread is not in order, `WRONG_CHOICE`, `OUT_OF_RANGE`, `NEGATIVE`, and what `readOptions`
@@ -23,7 +36,7 @@ const STRONG = 8000;
  * @example
  * const winter = cabinClimate({ ambient: q("-7 °C"), target: q("21 °C"), heater: "resistance", soak: q("-7 °C") });
  * winter.power; // 3329 W
- * winter.warmUpEnergy.in("kWh"); // 1.688
+ * winter.warmUpEnergy.in("kWh"); // 1.058
  */
 export function cabinClimate(options: CabinClimateOptions): CabinClimate {
   const read = readOptions(
@@ -33,6 +46,7 @@ export function cabinClimate(options: CabinClimateOptions): CabinClimate {
       ambient: { unit: "°C", atLeast: -40, atMost: 50 },
       target: { unit: "°C", atLeast: 10, atMost: 30 },
       freshAirShare: { unit: "1", atLeast: 0, atMost: 1, optional: true },
+      cabinSize: { unit: "1", atLeast: 0.3, atMost: 10, optional: true },
       occupants: { unit: "1", atLeast: 0, atMost: 100, optional: true },
       fans: { unit: "W", atLeast: 0, atMost: 5000, optional: true },
       soak: { unit: "°C", atLeast: -40, atMost: 60, optional: true },
@@ -43,8 +57,18 @@ export function cabinClimate(options: CabinClimateOptions): CabinClimate {
   const performanceRule = { unit: "1", atLeast: 0.5, atMost: 10 } as const;
   const heater = heaterOf(options.heater, ambient);
   const spreads = {
-    envelope: readSpread("envelope", options.envelope, { unit: "W/K", atLeast: 0, atMost: 1000 }, cabinPriors.envelope),
-    freshAir: readSpread("freshAir", options.freshAir, { unit: "kg/s", atLeast: 0, atMost: 2 }, cabinPriors.freshAir),
+    envelope: readSpread(
+      "envelope",
+      options.envelope,
+      { unit: "W/K", atLeast: 0, atMost: 1000 },
+      scaled(cabinPriors.envelope, read.cabinSize),
+    ),
+    freshAir: readSpread(
+      "freshAir",
+      options.freshAir,
+      { unit: "kg/s", atLeast: 0, atMost: 2 },
+      scaled(cabinPriors.freshAir, read.cabinSize),
+    ),
     solarGain: readSpread(
       "solarGain",
       options.solarGain,
@@ -75,9 +99,14 @@ export function cabinClimate(options: CabinClimateOptions): CabinClimate {
   const extremes = corners.all(spreads).map((values) => compute(values));
   const either = extremes.some(({ need }) => need > 0) && extremes.some(({ need }) => need < 0);
   const powers = [...extremes.map(({ power }) => power), ...(either ? [fans] : [])];
-  const start = warmUpOf(options, target);
+  const mode = likely.need > 0 ? "heating" : likely.need < 0 ? "cooling" : "none";
+  const start = startOf(options, {
+    target,
+    mode,
+    performance: mode === "cooling" ? spreads.cooling : warming(options, heater),
+  });
   return Object.freeze({
-    mode: likely.need > 0 ? "heating" : likely.need < 0 ? "cooling" : "none",
+    mode,
     power: quantity(likely.power, "W"),
     warmUpEnergy: quantity(start("likely") / 1000, "kWh"),
     spread: Object.freeze({
@@ -116,19 +145,46 @@ function heaterOf(heater: unknown, ambient: number): SpreadNumbers {
   return readSpread("heater", heater, { unit: "1", atLeast: 0.5, atMost: 10 });
 }
 
+/** Parked cars with heat pumps warmed up with no clear advantage: at worst theirs does no more than a resistance heater. */
+function warming({ heater }: CabinClimateOptions, performance: SpreadNumbers): SpreadNumbers {
+  return heater === "heat pump" ? { ...performance, low: 1 } : performance;
+}
+
+/** A prior of a compact car for a cabin of another size. */
+function scaled({ low, likely, high }: SpreadNumbers, size = 1): SpreadNumbers {
+  return { low: size * low, likely: size * likely, high: size * high };
+}
+
 /** Energy of the start in Wh, at one end of what is not known. */
-function warmUpOf(
-  { soak, battery }: CabinClimateOptions,
-  target: number,
+function startOf(
+  options: CabinClimateOptions,
+  given: { readonly target: number; readonly mode: CabinClimate["mode"]; readonly performance: SpreadNumbers },
 ): (end: keyof SpreadNumbers, working?: Working) => number {
-  const cold = soak?.in("°C");
+  const { target, mode, performance } = given;
+  const { battery, cabinSize, envelope } = options;
+  const soak = options.soak?.in("°C") ?? target;
+  const counts = soak < target || (soak > target && mode === "cooling");
   const cells = battery === undefined ? undefined : readBattery(battery);
+  const own = envelope === undefined ? undefined : readSpread("envelope", envelope, { unit: "W/K" });
+  const size = (end: keyof SpreadNumbers) =>
+    cabinSize ?? (own === undefined ? 1 : own[end] / cabinPriors.envelope.likely);
   return (end, working) => {
-    const perKelvin = cabinPriors.warmUp[end];
-    const cabin = cold === undefined ? 0 : cabinWarmUpEnergy.of({ perKelvin, soak: cold, target }, working);
-    if (cells === undefined) return cabin;
+    // Long tests are those that lost much, a good performance takes little: the ends of these two go the other way.
+    const other = ({ low: "high", likely: "likely", high: "low" } as const)[end];
+    const cabin = (): number => {
+      const numbers = {
+        perKelvin: cabinPriors.warmUp[end],
+        envelope: cabinPriors.envelope.likely,
+        warmUpTime: cabinPriors.warmUpTime[other] / 60,
+        size: size(end),
+      };
+      const heatCapacity = cabinHeatCapacity.of(numbers, working);
+      return cabinStartEnergy.of({ heatCapacity, soak, target, performance: performance[other] }, working);
+    };
+    const forCabin = counts ? cabin() : 0;
+    if (cells === undefined) return forCabin;
     const { specificHeat, ...rest } = cells;
-    return cabin + batteryHeatingEnergy.of({ ...rest, specificHeat: specificHeat[end] }, working);
+    return forCabin + batteryHeatingEnergy.of({ ...rest, specificHeat: specificHeat[end] }, working);
   };
 }
 
@@ -168,7 +224,7 @@ function warningsOf(
   { need, power }: { readonly need: number; readonly power: number },
   ambient: number,
 ): string[] {
-  const { heater, fans, envelope, freshAir, battery } = options;
+  const { heater, fans, envelope, freshAir, battery, cabinSize, occupants = 1 } = options;
   return [
     ...(need > 0 && heater === "heat pump"
       ? heatPumpPerformance({ ambient: quantity(Math.min(ambient, 30), "°C") }).warnings
@@ -177,9 +233,11 @@ function warningsOf(
     ...(need < 0 && options.coolingPerformance === undefined
       ? ["the cooling performance is common practice without a source; one test was seen, 1.8 at 45 °C"]
       : []),
-    ...(envelope === undefined || freshAir === undefined
-      ? ["heat losses are those of one compact car, with assumed ends: scale them for a van"]
+    ...(envelope === undefined || freshAir === undefined ? [lossesOf(cabinSize)] : []),
+    ...(occupants > SEATS && cabinSize === undefined && (envelope === undefined || freshAir === undefined)
+      ? [`${occupants} people in the cabin of a compact car: give cabinSize, or envelope and freshAir`]
       : []),
+    ...startWarnings(options, need),
     ...(fans === undefined ? ["fans are not counted here: have them among the accessories"] : []),
     ...(power > STRONG
       ? [`${(power / 1000).toFixed(1)} kW is more than cabin heaters give as a rule: the cabin may stay cold`]
@@ -187,5 +245,23 @@ function warningsOf(
     ...(battery === undefined
       ? []
       : ["the specific heat is that of cells; housing and coolant are in the mass or nowhere"]),
+  ];
+}
+
+function lossesOf(cabinSize: number | undefined): string {
+  if (cabinSize === undefined)
+    return "heat losses are those of one compact car, with assumed ends: give cabinSize for a van";
+  return `heat losses are those of one compact car times ${cabinSize}, with assumed ends: common practice, no source`;
+}
+
+/** What to doubt of the energy of the start. */
+function startWarnings({ soak, target }: CabinClimateOptions, need: number): string[] {
+  const above = soak === undefined ? 0 : soak.in("°C") - target.in("°C");
+  if (above > 0 && need < 0)
+    return ["cooling down a hot cabin is taken to move as much heat per kelvin as warming it up: an assumption"];
+  if (above >= 0) return [];
+  const { likely } = cabinPriors.warmUpTime;
+  return [
+    `the energy of the start is that of seven parked cars, less what holding takes in an assumed ${likely} min of it, which the power counts`,
   ];
 }

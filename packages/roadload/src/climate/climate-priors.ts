@@ -11,7 +11,7 @@ const assumed: Source = /* @__PURE__ */ Object.freeze({
 });
 const association: Source = /* @__PURE__ */ Object.freeze({
   document: "a German motoring association, 2022, as reported by the press",
-  section: "seven battery-electric cars, −10 to 20 °C: 1.5 to 2.3 kWh, mean 1.81",
+  section: "seven battery-electric cars, −10 to 20 °C: 1.5 to 2.3 kWh, mean 1.81, in 12.5 to more than 40 min",
   status: "quoted",
 });
 const people: Source = /* @__PURE__ */ Object.freeze({
@@ -40,33 +40,42 @@ export interface CabinPrior {
  * - `envelope`: heat flow through body and glass, in W/K;
  * - `freshAir`: air that the fans move, in kg/s, all fresh: the exhaust air of the same car;
  * - `warmUp`: electric energy that warms a cabin up, in Wh/K: parked, what is lost meanwhile included;
+ * - `warmUpTime`: how long that took, in min: 12.5 to more than 40, between them assumed;
  * - `heatPerOccupant`: heat of a person, in W, without the vapour.
  */
-export const cabinPriors: Readonly<Record<"envelope" | "freshAir" | "warmUp" | "heatPerOccupant", CabinPrior>> =
-  /* @__PURE__ */ Object.freeze({
-    envelope: /* @__PURE__ */ Object.freeze({ low: 40, likely: 54, high: 75, source: supplier, endsSource: assumed }),
-    freshAir: /* @__PURE__ */ Object.freeze({
-      low: 0.04,
-      likely: 0.067,
-      high: 0.09,
-      source: supplier,
-      endsSource: assumed,
-    }),
-    warmUp: /* @__PURE__ */ Object.freeze({
-      low: 50,
-      likely: 60.3,
-      high: 77,
-      source: association,
-      endsSource: association,
-    }),
-    heatPerOccupant: /* @__PURE__ */ Object.freeze({
-      low: 65,
-      likely: 70,
-      high: 75,
-      source: people,
-      endsSource: assumed,
-    }),
-  });
+export const cabinPriors: Readonly<
+  Record<"envelope" | "freshAir" | "warmUp" | "warmUpTime" | "heatPerOccupant", CabinPrior>
+> = /* @__PURE__ */ Object.freeze({
+  envelope: /* @__PURE__ */ Object.freeze({ low: 40, likely: 54, high: 75, source: supplier, endsSource: assumed }),
+  freshAir: /* @__PURE__ */ Object.freeze({
+    low: 0.04,
+    likely: 0.067,
+    high: 0.09,
+    source: supplier,
+    endsSource: assumed,
+  }),
+  warmUp: /* @__PURE__ */ Object.freeze({
+    low: 50,
+    likely: 60.3,
+    high: 77,
+    source: association,
+    endsSource: association,
+  }),
+  warmUpTime: /* @__PURE__ */ Object.freeze({
+    low: 12.5,
+    likely: 25,
+    high: 40,
+    source: assumed,
+    endsSource: association,
+  }),
+  heatPerOccupant: /* @__PURE__ */ Object.freeze({
+    low: 65,
+    likely: 70,
+    high: 75,
+    source: people,
+    endsSource: assumed,
+  }),
+});
 
 const parameterSets: Source = /* @__PURE__ */ Object.freeze({
   document: "battery-model parameter sets: 852 (50 Ah, NMC), 830 (pouch), 850 and 1045",

@@ -19,6 +19,7 @@ import { standardGravity } from "../resistance/gravity.js";
 import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
 import { type RoadLoad, splitNumbers } from "../resistance/road-load.js";
 import { cosineOf, rollingResistance, sineOf } from "../resistance/rolling-resistance.js";
+import { TOWING } from "../resistance/towing.js";
 import {
   readThrust,
   type Thrust,
@@ -64,9 +65,6 @@ export interface GradeabilityResult {
   working(): Step[];
 }
 
-const TOWING =
-  "an estimate is no permission to tow: couplings, brakes, tyres, axle loads, cooling and stability set limits of their own, and " +
-  "the vehicle's papers and local law decide; what can be driven up must also be braked on the way down";
 const HALVINGS = 60;
 
 /**

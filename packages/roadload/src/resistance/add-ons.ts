@@ -5,16 +5,21 @@ import {
   type Mass,
   type Quantity,
   quantity,
+  readNumber,
   readOptions,
   type Source,
+  type Speed,
 } from "@tarewatt/units";
 import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
-import { physicalRoadLoad } from "./physical-road-load.js";
+import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import { inStillAir, inWind } from "./road-load-in-wind.js";
+import type { AirAndTyres } from "./road-load-on-tyres.js";
+import { TOWING, towingOf } from "./towing.js";
 
 const practice: Source = /* @__PURE__ */ Object.freeze({
   document: "common practice, no source",
@@ -76,44 +81,45 @@ export interface RoadLoadWithAddOns<Load extends RoadLoad> {
     readonly mass: Quantity<Mass>;
     /** Where its figures are from. */
     readonly source: string;
+    /**
+     * What it adds to the force at a speed on a level road, in the wind of the load.
+     * @param speed - 0 to 150 m/s
+     * @throws InputError `OUT_OF_RANGE`, `NEGATIVE`, `WRONG_DIMENSION`
+     */
+    forcesAt(speed: Quantity<Speed>): AirAndTyres;
   }[];
-  /** What is dangerous about it; empty when nothing is towed. */
+  /** What is dangerous about it, which the load carries, too; empty when nothing is towed. */
   readonly cautions: readonly string[];
 }
 
 /** Most things on one vehicle: more is a mistake. */
 const MOST = 20;
 
-const TOWING =
-  "towing: keep to the masses and the drawbar load that the vehicle's papers and local law allow; range, braking and stability change, " +
-  "and charging with a trailer needs room. This is an estimate of energy, no approval to tow";
-
 /**
  * A road load with a roof box, bicycles or a trailer.
  *
  * The drag areas add up: what one thing changes in the flow about another is in its increment, or nowhere. A thing with a rolling
- * resistance coefficient rolls on tyres of its own, anything else loads the vehicle's. Rotating parts are taken as the same
- * fraction of the mass.
+ * resistance coefficient is towed on tyres of its own, anything else loads the vehicle's. The load keeps what is towed apart, as
+ * `towedMass`: its weight gives the driven tyres no traction. Rotating parts are taken as the same fraction of the mass.
  *
  * @param load - road load, physical or certified; a certified one must say the density of its air
  * @param addOns - the things, 1 to 20
  * @returns the load in the form given, the parts, and cautions
- * @throws InputError `WRONG_CHOICE`, `EMPTY`, `TOO_LONG`, `MISSING_OPTION` when the density of the air is not known, `NEGATIVE`,
+ * @throws InputError `WRONG_CHOICE`, `EMPTY`, `TOO_LONG`, `NOT_VALID_HERE` when a load that already tows shall carry more, `MISSING_OPTION` when the density of the air is not known, `NEGATIVE`,
  *   `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * const car = roadLoad({ mass: q("2 t"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") });
  * const trailer = { name: "trailer", dragArea: q("1.6 m²"), mass: q("1.2 t"), rollingResistanceCoefficient: 0.012, source: "invented" };
  * const { load, cautions } = withAddOns(car, [trailer]);
  * load.at(q("80 km/h")).total; // 993 N
+ * load.towedMass; // 1200 kg
  * cautions.length; // 1
  */
 export function withAddOns<Load extends RoadLoad>(load: Load, addOns: readonly AddOn[]): RoadLoadWithAddOns<Load> {
   assertRoadLoad(load);
   const read = readAddOns(addOns);
-  const dragArea = sum(read.map((each) => each.dragArea));
-  const mass = sum(read.map((each) => each.mass));
-  const added =
-    load.form === "physical" ? onPhysical(load, read, dragArea, mass) : onCertified(load, read, dragArea, mass);
+  assertOneTyre(load, read);
+  const added = load.form === "physical" ? onPhysical(load, read) : onCertifiedInWind(load, read);
   return Object.freeze({
     // The form is that of the load given, which the compiler does not follow.
     load: added as RoadLoad as Load,
@@ -124,10 +130,11 @@ export function withAddOns<Load extends RoadLoad>(load: Load, addOns: readonly A
           dragArea: quantity(each.dragArea, "m²"),
           mass: quantity(each.mass, "kg"),
           source: each.source,
+          forcesAt: (speed: Quantity<Speed>) => forcesOf(each, load, speed),
         }),
       ),
     ),
-    cautions: Object.freeze(read.some(({ own }) => own !== undefined) ? [TOWING] : []),
+    cautions: added.cautions ?? Object.freeze([]),
   });
 }
 
@@ -175,31 +182,64 @@ function readAddOns(given: unknown): AddOnRead[] {
   });
 }
 
-function onPhysical(
-  load: PhysicalRoadLoad,
-  read: readonly AddOnRead[],
-  dragArea: number,
-  mass: number,
-): PhysicalRoadLoad {
+/** What one thing adds: the air that the vehicle meets, on its own tyres or those of the vehicle. */
+function forcesOf({ dragArea, mass, own }: AddOnRead, load: RoadLoad, at: Quantity<Speed>): AirAndTyres {
+  const speed = readNumber("speed", at, { unit: "m/s", atLeast: 0, atMost: 150 });
+  const still = load.form === "physical" ? load : inStillAir(load);
+  const wind = load.form === "physical" ? 0 : (load.headWind?.in("m/s") ?? 0);
+  // A certified load without the density of its air was refused before.
+  const airDensity = still.conditions.airDensity?.in("kg/m³") as number;
+  const perMass =
+    own === undefined ? still.coefficients.constant.in("N") / still.mass.in("kg") : own * standardGravity.value;
+  return Object.freeze({
+    aerodynamic: quantity(quadraticCoefficient.of({ airDensity, dragArea }) * (speed + wind) ** 2, "N"),
+    rolling: quantity(perMass * mass, "N"),
+  });
+}
+
+/** Once something is towed, the load has one mean coefficient for all tyres, which those of the vehicle alone do not have. */
+function assertOneTyre({ towedMass }: RoadLoad, read: readonly AddOnRead[]): void {
+  const carried = read.find(({ own, mass }) => own === undefined && mass > 0);
+  if (towedMass === undefined || carried === undefined) return;
+  throw new InputError(
+    "NOT_VALID_HERE",
+    `${carried.name} loads the vehicle's tyres, and the load already tows ${towedMass}: give all things in one call of withAddOns`,
+    { name: "addOns" },
+  );
+}
+
+/** What is towed after things were added, and its caution. */
+function towingWith(load: RoadLoad, read: readonly AddOnRead[]): Pick<RoadLoad, "towedMass" | "cautions"> {
+  const towed = sum(read.filter(({ own }) => own !== undefined).map(({ mass }) => mass));
+  if (towed === 0) return towingOf(load);
+  return {
+    towedMass: quantity((load.towedMass?.in("kg") ?? 0) + towed, "kg"),
+    cautions: Object.freeze([...new Set([...(load.cautions ?? []), TOWING])]),
+  };
+}
+
+function onPhysical(load: PhysicalRoadLoad, read: readonly AddOnRead[]): PhysicalRoadLoad {
   const { rollingResistanceCoefficient, rotatingMassFraction, conditions, holds, massBasis } = load;
-  const total = load.mass.in("kg") + mass;
+  const total = load.mass.in("kg") + sum(read.map(({ mass }) => mass));
   const carried = sum(read.map(({ own, mass: each }) => (own ?? rollingResistanceCoefficient) * each));
   return physicalRoadLoad({
     mass: quantity(total, "kg"),
     massBasis: [readWordsIfGiven("massBasis", massBasis) ?? "vehicle", ...read.map(({ name }) => name)].join(" + "),
-    dragArea: quantity(load.dragArea.in("m²") + dragArea, "m²"),
+    dragArea: quantity(load.dragArea.in("m²") + sum(read.map(({ dragArea }) => dragArea)), "m²"),
     // Each mass on its own tyres: the mean by mass gives the same force.
     rollingResistanceCoefficient: (load.mass.in("kg") * rollingResistanceCoefficient + carried) / total,
-    ...{ conditions, rotatingMassFraction, holds },
+    ...{ conditions, rotatingMassFraction, holds, doubts: otherDoubts(load) },
+    ...towingWith(load, read),
   });
 }
 
-function onCertified(
-  load: CertifiedRoadLoad,
-  read: readonly AddOnRead[],
-  dragArea: number,
-  mass: number,
-): CertifiedRoadLoad {
+/** The wind meets what is added, too: so it is added in still air, and the whole is put in the wind. */
+function onCertifiedInWind(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {
+  const added = onCertified(inStillAir(load), read);
+  return load.headWind === undefined ? added : inWind(added, load.headWind);
+}
+
+function onCertified(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {
   const { conditions, coefficients, holds, rotatingMassFraction, warnings } = load;
   const airDensity = conditions.airDensity?.in("kg/m³");
   if (airDensity === undefined) {
@@ -213,6 +253,8 @@ function onCertified(
   }
   const constant = coefficients.constant.in("N");
   const perMass = constant / load.mass.in("kg");
+  const mass = sum(read.map((each) => each.mass));
+  const dragArea = sum(read.map((each) => each.dragArea));
   const carried = sum(
     read.map(({ own, mass: each }) => (own === undefined ? perMass * each : own * each * standardGravity.value)),
   );
@@ -227,6 +269,7 @@ function onCertified(
     }),
     conditions: Object.freeze({ ...conditions, testMass: quantity(load.mass.in("kg") + mass, "kg") }),
     ...{ holds, rotatingMassFraction, warnings },
+    ...towingWith(load, read),
   });
 }
 

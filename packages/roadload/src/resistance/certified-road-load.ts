@@ -14,6 +14,7 @@ import {
 } from "@tarewatt/units";
 import { readWordsIfGiven } from "../check/read-words.js";
 import { unusual } from "../check/unusual.js";
+import { unusualCoefficients } from "../check/unusual-coefficients.js";
 import type { Fraction } from "../fraction.js";
 import { forcesAt, readPlace } from "./forces-at.js";
 import { gradeResistance } from "./grade-resistance.js";
@@ -65,7 +66,8 @@ export interface CertifiedRoadLoadOptions {
 const HIGHEST_CHECKED_SPEED = 36;
 
 /**
- * Road load from certified coefficients F = A + B·v + C·v², in SI or US customary units.
+ * Road load from certified coefficients F = A + B·v + C·v², in SI or US customary units. Coefficients that imply tyres or a drag
+ * area outside what is usual of passenger cars and vans are kept, with a warning: it is most often a wrong unit.
  *
  * @param options - coefficients, their conditions, what they hold
  * @returns the road load; ask it `at(speed)`
@@ -90,7 +92,7 @@ export function certifiedRoadLoad(options: CertifiedRoadLoadOptions): CertifiedR
     },
     ["conditions", "holds?", "inertia?"],
   );
-  readOptions(
+  const { testMass: mass, airDensity } = readOptions(
     "certifiedRoadLoad conditions",
     options.conditions,
     {
@@ -100,14 +102,23 @@ export function certifiedRoadLoad(options: CertifiedRoadLoadOptions): CertifiedR
     },
     ["standard?"],
   );
-  const { constant, linear, quadratic, inertia, holds = coastDownLosses } = options;
-  assertNotNegative(constant.in("N"), linear.in("N/(m/s)"), quadratic.in("N/(m/s)²"));
+  const { constant, linear, quadratic, inertia } = options;
+  const numbers = {
+    constant: constant.in("N"),
+    linear: linear.in("N/(m/s)"),
+    quadratic: quadratic.in("N/(m/s)²"),
+  };
+  assertNotNegative(numbers);
+  const holds = readLosses("holds", options.holds ?? coastDownLosses);
   return certifiedFromParts({
     coefficients: Object.freeze({ constant, linear, quadratic }),
     conditions: conditionsOf(options.conditions),
-    holds: readLosses("holds", holds),
+    holds,
     rotatingMassFraction: fractionOf(inertia, rotatingMassFraction),
-    warnings: Object.freeze(unusual({ mass: options.conditions.testMass.in("kg") })),
+    warnings: Object.freeze([
+      ...unusual({ mass, airDensity }),
+      ...unusualCoefficients({ ...numbers, mass, airDensity, holds }),
+    ]),
   });
 }
 
@@ -125,7 +136,7 @@ function conditionsOf(given: CertifiedRoadLoadOptions["conditions"]): CertifiedC
 
 type CertifiedParts = Pick<
   CertifiedRoadLoad,
-  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings"
+  "coefficients" | "conditions" | "holds" | "rotatingMassFraction" | "warnings" | "headWind" | "towedMass" | "cautions"
 >;
 
 /** Builds the result from checked parts. @internal */
@@ -176,7 +187,12 @@ function fractionOf(inertia: unknown, fraction: number | undefined): number {
   );
 }
 
-function assertNotNegative(constant: number, linear: number, quadratic: number): void {
+function assertNotNegative(numbers: {
+  readonly constant: number;
+  readonly linear: number;
+  readonly quadratic: number;
+}) {
+  const { constant, linear, quadratic } = numbers;
   const force = (speed: number): number => constant + (linear + quadratic * speed) * speed;
   const turn = quadratic === 0 ? 0 : -linear / (2 * quadratic);
   const lowest = [0, HIGHEST_CHECKED_SPEED, Math.min(Math.max(turn, 0), HIGHEST_CHECKED_SPEED)]

@@ -1,8 +1,10 @@
 import { type Density, InputError, type Quantity, quantity, readOptions } from "@tarewatt/units";
+import { IMPLIED } from "../check/unusual-coefficients.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
 import { physicalRoadLoad } from "./physical-road-load.js";
 import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import { towingOf } from "./towing.js";
 
 /**
  * A physical road load written as coefficients: always possible. It holds the same losses, at its own air density and mass,
@@ -26,6 +28,7 @@ export function toCertified(load: PhysicalRoadLoad): CertifiedRoadLoad {
     holds,
     rotatingMassFraction,
     warnings,
+    ...towingOf(load),
   });
 }
 
@@ -48,7 +51,7 @@ const NEGLIGIBLE = { upToSpeed: 30, share: 0.02 } as const;
  * @param load - certified road load
  * @param options - density of the reference air
  * @returns the same load in physical form
- * @throws InputError `NOT_VALID_HERE` when the linear term is too large or a coefficient has no physical reading,
+ * @throws InputError `NOT_VALID_HERE` when the linear term is too large, a coefficient has no physical reading or the load is in wind,
  *   `MISSING_OPTION` when no air density is known, `INCONSISTENT` when two are, `WRONG_CHOICE` when it is no certified load,
  *   and what `readOptions` throws
  * @example
@@ -61,6 +64,13 @@ const NEGLIGIBLE = { upToSpeed: 30, share: 0.02 } as const;
 export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions = {}): PhysicalRoadLoad {
   assertForm(load, "certified", "toPhysical");
   readOptions("toPhysical", options, { airDensity: { unit: "kg/m³", above: 0, atMost: 2, optional: true } });
+  if (load.headWind !== undefined) {
+    throw new InputError(
+      "NOT_VALID_HERE",
+      `the load is in a head wind of ${load.headWind}, which stands in its constant term, too: convert the load in still air`,
+      { headWind: String(load.headWind) },
+    );
+  }
   const constant = load.coefficients.constant.in("N");
   const linear = load.coefficients.linear.in("N/(m/s)");
   const quadratic = load.coefficients.quadratic.in("N/(m/s)²");
@@ -93,6 +103,9 @@ export function toPhysical(load: CertifiedRoadLoad, options: ToPhysicalOptions =
     conditions: { ...others, airDensity },
     rotatingMassFraction: load.rotatingMassFraction,
     holds: load.holds,
+    // What coefficients imply is now said of the figures themselves.
+    doubts: load.warnings.filter((text) => !text.includes(IMPLIED)),
+    ...towingOf(load),
   });
 }
 

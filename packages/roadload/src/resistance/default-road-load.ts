@@ -10,7 +10,7 @@ import {
   relation,
 } from "@tarewatt/units";
 import { referenceAir } from "../air/reference-air.js";
-import { certifiedRoadLoad } from "./certified-road-load.js";
+import { certifiedFromParts, certifiedRoadLoad } from "./certified-road-load.js";
 import type { CertifiedRoadLoad } from "./road-load.js";
 
 const source = {
@@ -80,7 +80,7 @@ export const defaultQuadraticTerm: Relation<
  * Deliberately pessimistic: an upper bound, not an estimate. Its numbers 0.140 and 0.0170 are remembered, not checked.
  *
  * @param options - test mass, overall width and height
- * @returns a certified road load, with the reference air of the procedure
+ * @returns a certified road load, with the reference air of the procedure, and warnings that say so
  * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, and what `readOptions` throws
  * @example
  * defaultRoadLoad({ testMass: q("2000 kg"), width: q("1.9 m"), height: q("1.6 m") }).at(q("100 km/h")).total; // 852.8 N
@@ -93,7 +93,7 @@ export function defaultRoadLoad(options: DefaultRoadLoadOptions): CertifiedRoadL
   });
   const { testMass } = options;
   const { density, temperature } = referenceAir.wltp;
-  return certifiedRoadLoad({
+  const load = certifiedRoadLoad({
     constant: defaultConstantTerm({ testMass }),
     linear: quantity(0, "N/(km/h)"),
     quadratic: defaultQuadraticTerm(options),
@@ -104,4 +104,9 @@ export function defaultRoadLoad(options: DefaultRoadLoadOptions): CertifiedRoadL
       standard: "UN GTR No. 15 annex 4, default for an unknown road load",
     },
   });
+  const doubts = [
+    "the default road load is an upper bound by design, and no estimate of this vehicle",
+    "its numbers 0.140 and 0.0170 are from memory: check them in UN GTR No. 15, annex 4, 5.2",
+  ];
+  return certifiedFromParts({ ...load, warnings: Object.freeze([...load.warnings, ...doubts]) });
 }

@@ -9,6 +9,18 @@ import {
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 
+/**
+ * How far beyond L and H, as a part of the distance between them, a vehicle may lie before it is of another family: common practice,
+ * no source.
+ */
+const BEYOND = 0.5;
+
+/** The place between H (0) and L (1), where it is one: H lies above L, and the vehicle between them or near. */
+function placeBelowHigh(high: number, value: number, low: number): number {
+  const place = (high - value) / (high - low);
+  return high > low && place >= -BEYOND && place <= 1 + BEYOND ? place : Number.NaN;
+}
+
 const interpolation = { document: "UN GTR No. 15", section: "annex 7, 3.2.3.2.2.2", status: "memory" } as const;
 
 /** Inputs of {@link individualConstantTerm}. */
@@ -34,7 +46,8 @@ export interface IndividualConstantTermInputs {
 /**
  * Constant term of an individual vehicle of an interpolation family, between vehicles L and H by mass times rolling resistance.
  *
- * @throws InputError `NOT_VALID_HERE` when H and L have the same rolling resistance force, `NEGATIVE`, `OUT_OF_RANGE`; otherwise as
+ * @throws InputError `NOT_VALID_HERE` when H has no more rolling resistance force than L (swapped, perhaps) or the vehicle lies more than
+ *   half their distance beyond them, `NEGATIVE`, `OUT_OF_RANGE`; otherwise as
  *   every relation
  * @example
  * individualConstantTerm({
@@ -65,12 +78,11 @@ export const individualConstantTerm: Relation<IndividualConstantTermInputs, Quan
     result: { symbol: "f_0", unit: "N" },
     expression: "f_0H − (f_0H − f_0L)·(TM_H·RR_H − TM·RR)/(TM_H·RR_H − TM_L·RR_L)",
     source: interpolation,
-    validity: "between vehicles L and H of one family, which differ in the force of their tyres",
+    validity:
+      "H has the greater mass times rolling resistance, and the vehicle lies between L and H or at most half their distance beyond",
     evaluate: ({ highConstant, lowConstant, highMass, highRolling, lowMass, lowRolling, testMass, rolling }) => {
-      const high = highMass * highRolling;
-      return (
-        highConstant - ((highConstant - lowConstant) * (high - testMass * rolling)) / (high - lowMass * lowRolling)
-      );
+      const place = placeBelowHigh(highMass * highRolling, testMass * rolling, lowMass * lowRolling);
+      return highConstant - (highConstant - lowConstant) * place;
     },
   },
 );
@@ -90,7 +102,7 @@ export interface IndividualQuadraticTermInputs {
 /**
  * Quadratic term of an individual vehicle of an interpolation family, between vehicles L and H by drag area.
  *
- * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @throws InputError `NOT_VALID_HERE` more than half their distance beyond L or H, `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
  * @example
  * individualQuadraticTerm({
  *   ...{ highQuadratic: q("0.034 N/(km/h)²"), lowQuadratic: q("0.030 N/(km/h)²") },
@@ -111,7 +123,7 @@ export const individualQuadraticTerm: Relation<
   result: { symbol: "f_2", unit: "N/(km/h)²" },
   expression: "f_2H − (f_2H − f_2L)·(Δ_LH − Δ_ind)/Δ_LH",
   source: interpolation,
-  validity: "between vehicles L and H of one family",
+  validity: "between vehicles L and H of one family, or at most half their distance beyond",
   evaluate: ({ highQuadratic, lowQuadratic, dragAreaRange, dragAreaAboveLow }) =>
-    highQuadratic - ((highQuadratic - lowQuadratic) * (dragAreaRange - dragAreaAboveLow)) / dragAreaRange,
+    highQuadratic - (highQuadratic - lowQuadratic) * placeBelowHigh(dragAreaRange, dragAreaAboveLow, 0),
 });

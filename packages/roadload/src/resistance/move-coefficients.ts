@@ -71,6 +71,33 @@ export const coefficientForTemperature: Relation<
   evaluate: ({ constant, factor }) => constant * factor,
 });
 
+/** Inputs of {@link coefficientForRolling}. */
+export interface CoefficientForRollingInputs {
+  /** Constant coefficient. */
+  readonly constant: Quantity<Force>;
+  /** Rolling resistance per that before: on a wet road, in snow, on other tyres. */
+  readonly factor: number;
+}
+
+/**
+ * Constant coefficient of a road load on another surface or other tyres. The linear one changes by the same factor.
+ *
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`; otherwise as every relation
+ * @example
+ * coefficientForRolling({ constant: q("172.5 N"), factor: 1.2 }); // 207.0 N
+ */
+export const coefficientForRolling: Relation<CoefficientForRollingInputs, Quantity<Force>> = /* @__PURE__ */ relation({
+  name: "constant coefficient on another surface or other tyres",
+  inputs: {
+    constant: { symbol: "A_T", unit: "N", meaning: "constant coefficient" },
+    factor: { symbol: "f_r", unit: "1", meaning: "rolling resistance per that before", atLeast: 0.2, atMost: 5 },
+  },
+  result: { symbol: "A_r", unit: "N" },
+  expression: "A_T·f_r",
+  source: { document: "rolling resistance is proportional to its coefficient", status: "definition" },
+  evaluate: ({ constant, factor }) => constant * factor,
+});
+
 /** Inputs of {@link coefficientForDensity}. */
 export interface CoefficientForDensityInputs {
   /** Quadratic coefficient. */

@@ -16,7 +16,7 @@ import { aerodynamicDrag } from "./aerodynamic-drag.js";
 import { dragArea as dragAreaOf } from "./drag-area.js";
 import { forcesAt, readPlace } from "./forces-at.js";
 import { gradeResistance } from "./grade-resistance.js";
-import type { Loss } from "./loss.js";
+import { type Loss, readLosses } from "./loss.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
 import type { PhysicalRoadLoad, PhysicalRoadLoadAt, RoadOptions } from "./road-load.js";
 import { rollingResistance } from "./rolling-resistance.js";
@@ -35,6 +35,11 @@ export type RoadLoadOptions = {
   readonly airDensity: Quantity<Density>;
   /** Equivalent mass of the rotating parts as part of the mass, 0 to 0.5; {@link defaultRotatingMassFraction} when left out. */
   readonly rotatingMassFraction?: Fraction | undefined;
+  /**
+   * The losses that the figures hold; air and tyres when left out. List wheel bearings or driveline spin, too, where the rolling
+   * resistance coefficient is that of a rolling vehicle and not of its tyres, so that no drivetrain counts them again.
+   */
+  readonly holds?: readonly Loss[] | undefined;
 } & (
   | {
       /** Drag area c_d·A. */
@@ -58,11 +63,11 @@ export type RoadLoadOptions = {
  * Road load of a vehicle from its drag, its tyres and its mass.
  *
  * The rolling resistance coefficient is taken as constant over speed, the air as still. The load holds the losses of air
- * and tyres, nothing else. A figure outside what is usual of passenger cars and vans is kept, with a warning.
+ * and tyres, nothing else, unless `holds` says more. A figure outside what is usual of passenger cars and vans is kept, with a warning.
  *
  * @param options - mass, drag, tyres, air
  * @returns the road load; ask it `at(speed)`
- * @throws InputError `INCONSISTENT` when the drag is given twice, `MISSING_OPTION` when it is not given, `OUT_OF_RANGE`,
+ * @throws InputError `INCONSISTENT` when the drag is given twice or `holds` lacks air or tyres, `MISSING_OPTION` when it is not given, `OUT_OF_RANGE`,
  *   `NEGATIVE`, and what `readOptions` throws
  * @example
  * const load = roadLoad({
@@ -84,7 +89,7 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
       dragCoefficient: { unit: "1", atLeast: 0, atMost: 2, optional: true },
       frontalArea: { unit: "m²", above: 0, optional: true },
     },
-    ["massBasis?"],
+    ["massBasis?", "holds?"],
   );
   const { dragCoefficient, frontalArea } = read;
   const bothParts = dragCoefficient !== undefined && frontalArea !== undefined;
@@ -112,22 +117,43 @@ export function roadLoad(options: RoadLoadOptions): PhysicalRoadLoad {
     rollingResistanceCoefficient: read.rollingResistanceCoefficient,
     conditions: { airDensity: options.airDensity },
     rotatingMassFraction: read.rotatingMassFraction ?? defaultRotatingMassFraction.value,
-    holds: ["air", "tyres"],
+    holds: readHolds(options.holds),
   });
+}
+
+/** A load of drag and rolling resistance holds both, whatever else it holds. */
+function readHolds(given: readonly Loss[] | undefined): readonly Loss[] {
+  if (given === undefined) return ["air", "tyres"];
+  const holds = readLosses("holds", given);
+  if (holds.includes("air") && holds.includes("tyres")) return holds;
+  throw new InputError(
+    "INCONSISTENT",
+    `a road load of drag and rolling resistance holds "air" and "tyres": list both in holds, got ${holds.join(", ")}`,
+    { option: "holds" },
+  );
 }
 
 type PhysicalParts = Pick<
   PhysicalRoadLoad,
-  "mass" | "massBasis" | "dragArea" | "dragCoefficient" | "frontalArea" | "rollingResistanceCoefficient"
+  | "mass"
+  | "massBasis"
+  | "dragArea"
+  | "dragCoefficient"
+  | "frontalArea"
+  | "rollingResistanceCoefficient"
+  | "towedMass"
+  | "cautions"
 > & {
   readonly conditions: PhysicalRoadLoad["conditions"];
   readonly rotatingMassFraction: number;
   readonly holds: readonly Loss[];
+  /** What to doubt besides figures that are not usual. */
+  readonly doubts?: readonly string[];
 };
 
 /** Builds the result from checked parts. @internal */
 export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
-  const { conditions, holds, ...given } = parts;
+  const { conditions, holds, doubts = [], ...given } = parts;
   const { dragCoefficient, frontalArea, rollingResistanceCoefficient } = parts;
   const mass = parts.mass.in("kg");
   const dragArea = parts.dragArea.in("m²");
@@ -154,7 +180,7 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
     holds: Object.freeze([...holds]),
     conditions: Object.freeze({ ...conditions }),
     parts: Object.freeze({ constant: "rolling resistance", quadratic: "aerodynamic drag" }),
-    warnings: Object.freeze(unusual({ mass, rollingResistanceCoefficient, dragCoefficient, dragArea })),
+    warnings: Object.freeze([...new Set([...unusual({ ...numbers, dragCoefficient }), ...doubts])]),
     at: (at: Quantity<Speed>, options: RoadOptions = {}): PhysicalRoadLoadAt => {
       const { speed, grade } = readPlace(at, options);
       const { rolling, aerodynamic } = forces(speed, grade);
@@ -166,4 +192,14 @@ export function physicalRoadLoad(parts: PhysicalParts): PhysicalRoadLoad {
       return forcesAt(terms, speed, (working) => forces(speed, grade, working));
     },
   } as const);
+}
+
+/** What to doubt of a load besides its figures, which one that is made from it has anew. @internal */
+export function otherDoubts(load: PhysicalRoadLoad): string[] {
+  const { rollingResistanceCoefficient, dragCoefficient, conditions, warnings } = load;
+  const figures = unusual({
+    ...{ rollingResistanceCoefficient, dragCoefficient, mass: load.mass.in("kg"), dragArea: load.dragArea.in("m²") },
+    airDensity: conditions.airDensity.in("kg/m³"),
+  });
+  return warnings.filter((text) => !figures.includes(text));
 }

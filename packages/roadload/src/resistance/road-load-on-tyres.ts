@@ -2,6 +2,7 @@ import {
   type Area,
   type Density,
   type Force,
+  InputError,
   type Mass,
   type Quantity,
   quantity,
@@ -67,7 +68,8 @@ export interface RoadLoadOnTyres {
  *
  * @param options - mass, drag area, air, tyres
  * @returns the load, the tyres, and the two forces at a speed
- * @throws InputError `WRONG_CHOICE` when they are no tyres, `OUT_OF_RANGE`, `NEGATIVE`, and what `readOptions` throws
+ * @throws InputError `WRONG_CHOICE` when they are no tyres, `INCONSISTENT` when they are known for less than half or more than twice the
+ *   weight, `OUT_OF_RANGE`, `NEGATIVE`, and what `readOptions` throws
  * @example
  * const { load } = roadLoadOnTyres({
  *   mass: q("2000 kg"), dragArea: q("0.7 m²"), airDensity: q("1.189 kg/m³"), tyres: tyresAtPressure({ pressure: q("2.7 bar") }),
@@ -108,7 +110,8 @@ export function roadLoadOnTyres(options: RoadLoadOnTyresOptions): RoadLoadOnTyre
     rotatingMassFraction,
     warnings: Object.freeze([
       ...tyres.warnings,
-      ...unusual({ mass, dragArea, rollingResistanceCoefficient: constant }),
+      ...otherLoad(tyres, weight),
+      ...unusual({ mass, dragArea, airDensity, rollingResistanceCoefficient: constant }),
     ]),
   });
   return Object.freeze({
@@ -122,4 +125,23 @@ export function roadLoadOnTyres(options: RoadLoadOnTyresOptions): RoadLoadOnTyre
       });
     },
   });
+}
+
+/** How far the weight may be from the load of the tyres, as a ratio, before it is said or refused: common practice, no source. */
+const OTHER_LOAD = { doubted: 1.05, refused: 2 } as const;
+
+/** What to doubt of tyres, in N, that are known for another load than the weight that they carry. */
+function otherLoad({ name, load }: Tyres, weight: number): string[] {
+  if (load === undefined) return [];
+  const ratio = weight / load.in("N");
+  const off = Math.max(ratio, 1 / ratio);
+  const both = `'${name}' are known for a load of ${load} on all of them together, and carry ${weight.toFixed(0)} N`;
+  if (off > OTHER_LOAD.refused) {
+    throw new InputError("INCONSISTENT", `${both}: was the load of one tyre given? Make them for this weight`, {
+      ratio,
+    });
+  }
+  return off > OTHER_LOAD.doubted
+    ? [`${both}: make them for this weight, their resistance is not in proportion to it`]
+    : [];
 }

@@ -49,6 +49,13 @@ export interface AnyRoadLoad {
   readonly holds: readonly Loss[];
   /** What a reader should doubt, such as a figure that no vehicle is known to have; empty when there is nothing. */
   readonly warnings: readonly string[];
+  /**
+   * Part of the mass that is towed, when something is: it rolls on tyres of its own, so its weight gives the driven tyres no
+   * traction. Made by {@link withAddOns}.
+   */
+  readonly towedMass?: Quantity<Mass>;
+  /** What is dangerous about the load, such as towing; left out when there is nothing. */
+  readonly cautions?: readonly string[];
 }
 
 /** A road load from drag area, rolling resistance and mass. Made by {@link roadLoad}. */
@@ -108,6 +115,8 @@ export interface CertifiedRoadLoad extends AnyRoadLoad {
   readonly form: "certified";
   /** What the coefficients refer to. */
   readonly conditions: CertifiedConditions;
+  /** Steady wind against the vehicle that the coefficients hold, negative from behind; still air when left out. */
+  readonly headWind?: Quantity<Speed>;
   /**
    * Forces and power at a steady speed.
    * @param speed - 0 to 150 m/s
@@ -219,7 +228,7 @@ export function readGrade(grade: Fraction | undefined): number {
 export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   const given = (load ?? {}) as Partial<RoadLoad>;
   const { form, coefficients, mass, inertiaMass, holds, warnings, at } = given;
-  const whole = Array.isArray(holds) && Array.isArray(warnings) && typeof at === "function";
+  const whole = Array.isArray(holds) && isTexts(warnings) && typeof at === "function";
   if ((form !== "physical" && form !== "certified") || !whole) {
     throw new InputError("WRONG_CHOICE", "load must be a road load, made by roadLoad or certifiedRoadLoad", {
       name: "load",
@@ -233,18 +242,37 @@ export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
   readNumber("load.coefficients.quadratic", quadratic, { unit: "N/(m/s)²" });
   readNumber("load.rotatingMassFraction", given.rotatingMassFraction, { unit: "1", atLeast: 0 });
   assertLosses("load.holds", holds);
+  assertTowed(given, mass as Quantity<Mass>);
   if (form === "physical") assertPhysicalParts(given as Partial<PhysicalRoadLoad>);
-  else assertCertifiedConditions((given as Partial<CertifiedRoadLoad>).conditions);
+  else assertCertifiedParts(given as Partial<CertifiedRoadLoad>);
 }
 
-function assertPhysicalParts({ rollingResistanceCoefficient, dragArea, conditions }: Partial<PhysicalRoadLoad>): void {
+function isTexts(given: unknown): boolean {
+  return Array.isArray(given) && given.every((text) => typeof text === "string");
+}
+
+function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quantity<Mass>): void {
+  if (towedMass !== undefined) {
+    readNumber("load.towedMass", towedMass, { unit: "kg", atLeast: 0, atMost: mass.in("kg") });
+  }
+  if (cautions === undefined || isTexts(cautions)) return;
+  throw new InputError("WRONG_CHOICE", "load.cautions must be a list of texts: make the load by withAddOns", {
+    name: "load.cautions",
+  });
+}
+
+function assertPhysicalParts(given: Partial<PhysicalRoadLoad>): void {
+  const { rollingResistanceCoefficient, dragArea, conditions, dragCoefficient, frontalArea } = given;
   readNumber("load.rollingResistanceCoefficient", rollingResistanceCoefficient, { unit: "1", atLeast: 0 });
   readNumber("load.dragArea", dragArea, { unit: "m²", atLeast: 0 });
   readNumber("load.conditions.airDensity", conditions?.airDensity, { unit: "kg/m³", above: 0 });
+  if (dragCoefficient !== undefined) readNumber("load.dragCoefficient", dragCoefficient, { unit: "1", atLeast: 0 });
+  if (frontalArea !== undefined) readNumber("load.frontalArea", frontalArea, { unit: "m²", above: 0 });
 }
 
-function assertCertifiedConditions(conditions: Partial<CertifiedConditions> | undefined): void {
-  const { testMass, airDensity } = conditions ?? {};
+function assertCertifiedParts({ conditions, headWind }: Partial<CertifiedRoadLoad>): void {
+  const { testMass, airDensity } = (conditions ?? {}) as Partial<CertifiedConditions>;
   readNumber("load.conditions.testMass", testMass, { unit: "kg", above: 0 });
   if (airDensity !== undefined) readNumber("load.conditions.airDensity", airDensity, { unit: "kg/m³", above: 0 });
+  if (headWind !== undefined) readNumber("load.headWind", headWind, { unit: "m/s", atLeast: -30, atMost: 30 });
 }

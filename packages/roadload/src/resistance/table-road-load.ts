@@ -47,10 +47,11 @@ export interface TableRoadLoadOptions {
  * Road load of the table in UN Regulation No. 83, which older certificates of the European cycle may rest on.
  *
  * It is the load that a dynamometer of two rollers was set to. The tyres between the rollers resist on top of it, so that it is far
- * too low for a road: use it to understand such a certificate, never for an estimate.
+ * too low for a road: use it to understand such a certificate, never for an estimate. The table also sets an inertia for each row, 2270
+ * kg for the heaviest (from memory in the last two): it is not used, the reference mass with its rotating parts is.
  *
  * @param options - reference mass
- * @returns a certified road load that holds the air alone, with a warning
+ * @returns a certified road load that holds the air alone, with warnings
  * @throws InputError `OUT_OF_RANGE` up to 1080 kg, whose rows were not seen, and what `readOptions` throws
  * @example
  * tableRoadLoad({ referenceMass: q("1800 kg") }).at(q("80 km/h")).power.in("kW"); // 8.10
@@ -70,13 +71,15 @@ export function tableRoadLoad(options: TableRoadLoadOptions): CertifiedRoadLoad 
     conditions: { testMass: options.referenceMass, standard: "UN Regulation No. 83, table of dynamometer loads" },
     holds: ["air"],
   });
-  const doubt =
-    "a load set on a dynamometer of two rollers: the tyres resist on top of it, so it is too low for a road";
+  const doubts = [
+    "a load set on a dynamometer of two rollers: the tyres resist on top of it, so it is too low for a road",
+    "what is accelerated is the reference mass with its rotating parts, and not the inertia that the table sets a dynamometer to",
+  ];
   return certifiedFromParts({
     coefficients,
     conditions,
     holds,
     rotatingMassFraction,
-    warnings: Object.freeze([...warnings, doubt]),
+    warnings: Object.freeze([...warnings, ...doubts]),
   });
 }

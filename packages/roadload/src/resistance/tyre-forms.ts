@@ -5,7 +5,9 @@ import {
   type Quantity,
   readNumber,
   readOptions,
+  type Source,
   type Speed,
+  sourceLine,
 } from "@tarewatt/units";
 import { tyreForce } from "./tyre-force.js";
 import { madeTyres, parabola, readTyres, type Tyres } from "./tyres.js";
@@ -89,11 +91,13 @@ export interface TyresOfReportOptions {
   readonly linear: number;
   /** Coefficient c, for a speed in km/h. */
   readonly quadratic: number;
+  /** The report; numbers that you give without a source when left out. */
+  readonly source?: Source | undefined;
 }
 
 /**
  * Tyres of an SAE J2452 report at one load and pressure: exactly a parabola in speed there. At another load the exponent β makes
- * another one: make them anew.
+ * another one: they carry their load, and a road load of another weight doubts or refuses them.
  *
  * @param options - number, pressure and load of the tyres, coefficients of the report
  * @returns tyres for `roadLoadOnTyres`, at the 24 °C of the laboratory
@@ -111,12 +115,14 @@ export function tyresOfReport(options: TyresOfReportOptions): Tyres {
     tyreForce.of({ ...rest, ...numbers, tyres: count, load, speed }) / load;
   const at = (which: "constant" | "linear" | "quadratic"): number =>
     per({ constant: 0, linear: 0, quadratic: 0, [which]: rest[which] }, 1);
-  return madeTyres(name, [at("constant"), at("linear") / KMH, at("quadratic") / KMH ** 2], {
-    document: "SAE J2452 report, as given",
-    section: "form of 40 CFR 1037.528, at 24 °C",
-    status: "seen",
-  });
+  const coefficients = [at("constant"), at("linear") / KMH, at("quadratic") / KMH ** 2] as const;
+  return Object.freeze({ ...madeTyres(name, coefficients, options.source ?? ownReport), load: options.load });
 }
+
+const ownReport: Source = /* @__PURE__ */ Object.freeze({
+  document: "numbers of an SAE J2452 report as the caller gives them, in the form of 40 CFR 1037.528, at 24 °C",
+  status: "definition",
+});
 
 function readReport(options: TyresOfReportOptions) {
   const { inputs } = tyreForce;
@@ -133,8 +139,9 @@ function readReport(options: TyresOfReportOptions) {
       linear: inputs.linear,
       quadratic: inputs.quadratic,
     },
-    ["name"],
+    ["name", "source?"],
   );
+  if (options.source !== undefined) sourceLine(options.source);
   if (typeof options.name !== "string" || options.name === "") {
     throw new InputError("WRONG_CHOICE", "name of the tyres must be a text that is not empty", { name: "name" });
   }

@@ -1,4 +1,13 @@
-import { describeGiven, InputError, readOptions, type Source, sourceLine } from "@tarewatt/units";
+import {
+  describeGiven,
+  type Force,
+  InputError,
+  type Quantity,
+  readNumber,
+  readOptions,
+  type Source,
+  sourceLine,
+} from "@tarewatt/units";
 import { readWords } from "../check/read-words.js";
 import { leastSquares } from "./least-squares.js";
 
@@ -21,6 +30,8 @@ export interface Tyres {
   readonly name: string;
   /** Coefficients, per (m/s)⁰, per m/s and per (m/s)². */
   readonly coefficients: readonly [constant: number, linear: number, quadratic: number];
+  /** Load on all of them together that they are known for, where it matters: at another one they resist otherwise. */
+  readonly load?: Quantity<Force>;
   /** How well they follow the curve that was given; left out where they are the curve itself. */
   readonly fit?: TyreFit;
   /** Where they are from. */
@@ -193,7 +204,7 @@ export function madeTyres(
 
 /** Checks tyres by what they hold, never by their class: they may come from another copy of the package. @internal */
 export function readTyres(given: unknown): Tyres {
-  const { name, coefficients, source, warnings } = (given ?? {}) as Partial<Tyres>;
+  const { name, coefficients, source, warnings, load } = (given ?? {}) as Partial<Tyres>;
   if (typeof name !== "string" || !Array.isArray(warnings)) {
     throw new InputError(
       "WRONG_CHOICE",
@@ -205,5 +216,6 @@ export function readTyres(given: unknown): Tyres {
   }
   sourceLine(source as Source);
   madeTyres(name, readThree(coefficients), source as Source);
+  if (load !== undefined) readNumber("load of the tyres", load, { unit: "N", above: 0 });
   return given as Tyres;
 }

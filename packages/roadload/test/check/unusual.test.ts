@@ -1,5 +1,6 @@
 import { type Area, type Mass, type Quantity, q, quantity } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
+import { certificateRows } from "../../../../test/support/certificate-rows.js";
 import {
   certifiedRoadLoad,
   type Drivetrain,
@@ -7,6 +8,8 @@ import {
   efficiencyDrivetrain,
   frontalAreaFromSize,
   hwfet,
+  moveRoadLoad,
+  referenceAir,
   roadLoad,
   steadySpeed,
   toCertified,
@@ -63,11 +66,55 @@ describe("figures that no vehicle is known to have", () => {
       quadratic: q("0.45 N/(m/s)²"),
       conditions: { testMass: q("190 kg"), airDensity: q("1.2 kg/m³") },
     });
-    expect(certified.warnings).toHaveLength(1);
+    expect(certified.warnings.map((text) => text.slice(0, 27))).toEqual([
+      "the mass of 190 kg lies out",
+      "the rolling resistance coef",
+    ]);
     // 130 N carried by 190 kg make a coefficient of 0.07.
     expect(toPhysical(certified).warnings).toHaveLength(2);
     const load = roadLoad({ ...usual, mass: q("20 t") });
     expect(toCertified(load).warnings).toEqual(load.warnings);
+  });
+
+  it("are seen behind the coefficients of the wrong unit, which they imply", () => {
+    const conditions = { testMass: q("4500 lb"), airDensity: q("1.17 kg/m³") };
+    const newtonsAsPounds = certifiedRoadLoad({
+      ...{ constant: q("155 lbf"), linear: q("0.9 lbf/mph"), quadratic: q("0.08 lbf/mph²") },
+      conditions,
+    });
+    expect(newtonsAsPounds.warnings).toHaveLength(2);
+    expect(newtonsAsPounds.warnings[0]).toMatch(/coefficient of 0\.03\d+ that the coefficients imply lies outside/);
+    expect(newtonsAsPounds.warnings[1]).toMatch(/drag area of 3\.\d+ m² that the coefficients imply lies outside/);
+    const perHourAsPerSecond = certifiedRoadLoad({
+      ...{ constant: q("155 N"), linear: q("0 N/(m/s)"), quadratic: q("0.033 N/(m/s)²"), conditions },
+    });
+    expect(perHourAsPerSecond.warnings.join()).toContain("the drag area of 0.05641 m² that the coefficients imply");
+    const thinAir = certifiedRoadLoad({
+      ...{ constant: q("155 N"), linear: q("0 N/(m/s)"), quadratic: q("0.4 N/(m/s)²") },
+      conditions: { ...conditions, airDensity: q("0.12 kg/m³") },
+    });
+    expect(thinAir.warnings.join()).toContain("the air density of 0.12 kg/m³ lies outside the usual 0.6 to 1.6 kg/m³");
+    // A load that holds the air alone says nothing of tyres.
+    expect(certifiedRoadLoad({ ...newtonsAsPounds.coefficients, conditions, holds: ["air"] }).warnings).toHaveLength(1);
+  });
+
+  it("are not seen behind the certified coefficients of real vehicles", () => {
+    for (const [code, pounds, constant, linear, quadratic] of certificateRows) {
+      const { warnings } = certifiedRoadLoad({
+        constant: quantity(constant, "lbf"),
+        linear: quantity(linear, "lbf/mph"),
+        quadratic: quantity(quadratic, "lbf/mph²"),
+        conditions: { testMass: quantity(pounds, "lb"), airDensity: referenceAir.us.density },
+      });
+      expect([code, ...warnings]).toEqual([code]);
+    }
+  });
+
+  it("are seen when a load is moved to them", () => {
+    const certified = toCertified(plainLoad);
+    expect(moveRoadLoad(certified, { mass: q("20 t") }).load.warnings.join()).toContain("the mass of 20000 kg");
+    expect(moveRoadLoad(certified, { airDensity: q("0.12 kg/m³") }).warnings.join()).toContain("the air density of");
+    expect(moveRoadLoad(certified, { mass: q("2.2 t"), airDensity: q("1.3 kg/m³") }).warnings).toEqual([]);
   });
 
   it("are carried on by the results", () => {

@@ -99,6 +99,16 @@ describe("families of UN GTR No. 15", () => {
     expect([by(0), by(0.045), by(0.09)].map((each) => Number(each.toFixed(6)))).toEqual([0.03, 0.032, 0.034]);
     const equal = { ...family, lowMass: q("2400 kg"), lowRolling: 0.0098, testMass: q("2400 kg"), rolling: 0.0098 };
     expect(codeOf(() => individualConstantTerm(equal))).toBe("NOT_VALID_HERE");
+    const swapped = {
+      ...{ highConstant: q("150 N"), highMass: q("2200 kg"), highRolling: 0.0071, testMass: q("2300 kg") },
+      ...{ lowConstant: q("200 N"), lowMass: q("2400 kg"), lowRolling: 0.0098, rolling: 0.0084 },
+    };
+    expect(codeOf(() => individualConstantTerm(swapped))).toBe("NOT_VALID_HERE");
+    // 3 t on the tyres of H lies 0.75 of the distance beyond it, 2.6 t a quarter.
+    expect(codeOf(() => at(3000, 0.0098))).toBe("NOT_VALID_HERE");
+    expect(codeOf(() => at(2600, 0.0098))).toBe("nothing thrown");
+    expect([-0.04, 0.13].map((each) => codeOf(() => by(each)))).toEqual(["nothing thrown", "nothing thrown"]);
+    expect([-0.05, 0.14].map((each) => codeOf(() => by(each)))).toEqual(["NOT_VALID_HERE", "NOT_VALID_HERE"]);
   });
 });
 
@@ -143,6 +153,7 @@ describe("dynamometer loads of UN Regulation No. 83", () => {
 
   it("says that it is no load of a road, and refuses masses without a row", () => {
     expect(tableRoadLoad({ referenceMass: q("1.5 t") }).warnings.join()).toContain("too low for a road");
+    expect(tableRoadLoad({ referenceMass: q("2.5 t") }).warnings.join()).toContain("not the inertia that the table");
     expect(codeOf(() => tableRoadLoad({ referenceMass: q("900 kg") }))).toBe("OUT_OF_RANGE");
   });
 });

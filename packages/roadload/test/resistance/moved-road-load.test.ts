@@ -9,6 +9,7 @@ import {
   referenceAir,
   roadLoad,
   roadLoadBridge,
+  toCertified,
 } from "../../src/index.js";
 import { between, certifiedLoads, close, codeOf, physicalLoads } from "../support.js";
 
@@ -90,6 +91,64 @@ describe("a road load at other conditions", () => {
         },
       ),
     );
+  });
+
+  it("stays physical when it was, so that air and tyres can still be told apart", () => {
+    const load = roadLoad({
+      ...{ mass: q("2 t"), massBasis: "curb + driver", dragCoefficient: 0.28, frontalArea: q("2.5 m²") },
+      ...{ rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+    });
+    const place = { fromTemperature: q("20 °C"), temperature: q("5 °C"), airDensity: q("1.27 kg/m³") };
+    const cold = moveRoadLoad(load, place).load;
+    expect(cold.form).toBe("physical");
+    // By hand, UN GTR No. 15, annex 4, 4.5.5 (memory): one over 1 − 0.0086·15.
+    expect(cold.rollingResistanceCoefficient).toBeCloseTo(0.009 / (1 - 0.0086 * 15), 12);
+    expect(cold.at(q("90 km/h")).aerodynamic.in("N")).toBeCloseTo(0.5 * 1.27 * 0.7 * 25 ** 2, 9);
+    expect([cold.dragCoefficient, cold.massBasis]).toEqual([0.28, "curb + driver"]);
+    expect(cold.conditions.temperature?.in("°C")).toBe(5);
+    expect(moveRoadLoad(load, { mass: q("2.3 t") }).load.massBasis).toBeUndefined();
+    // The doubt about a figure goes with the figure.
+    const odd = roadLoad({
+      ...{ mass: q("20 t"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.2 kg/m³") },
+    });
+    expect(odd.warnings).toHaveLength(1);
+    expect(moveRoadLoad(odd, { mass: q("2 t") }).warnings).toEqual([]);
+  });
+
+  it("agrees in both forms, whatever is changed", () => {
+    fc.assert(
+      fc.property(physicalLoads, between(500, 4000), between(-40, 50), between(0.2, 5), speeds, (load, kg, t, f, v) => {
+        const wanted = {
+          ...{ mass: quantity(kg, "kg"), temperature: quantity(t, "°C"), fromTemperature: q("20 °C") },
+          ...{ airDensity: q("1.3 kg/m³"), rollingFactor: { factor: f, source: "invented" } },
+        };
+        const speed = quantity(v, "m/s");
+        const force = (of: typeof load | ReturnType<typeof toCertified>) => {
+          const moved = moveRoadLoad(of, wanted);
+          const sum = moved.changesAt(speed).reduce((total, each) => total.plus(each.force), of.at(speed).total);
+          expect(close(sum.in("N"), moved.load.at(speed).total.in("N"), undefined, 1e-10)).toBe(true);
+          return sum.in("N");
+        };
+        expect(close(force(load), force(toCertified(load)), undefined, 1e-10)).toBe(true);
+      }),
+    );
+  });
+
+  it("takes the user's own factor for a wet road, and says whose it is", () => {
+    const rollingFactor = { factor: 1.2, source: "wet road, invented" };
+    const wet = moveRoadLoad(certified, { rollingFactor });
+    expect(wet.load.coefficients.constant.in("N")).toBeCloseTo(180, 9);
+    expect(wet.load.coefficients.linear.in("N/(m/s)")).toBeCloseTo(0.6, 9);
+    expect(wet.load.coefficients.quadratic.in("N/(m/s)²")).toBeCloseTo(0.42, 12);
+    expect(wet.load.warnings).toEqual(["rolling resistance is taken 1.2 times, your own figure: wet road, invented"]);
+    const at = wet.changesAt(q("20 m/s")).find(({ cause }) => cause === "road surface or tyres");
+    expect(at?.force.in("N")).toBeCloseTo(0.2 * (150 + 0.5 * 20), 9);
+    expect(wet.working().map(({ result }) => result.symbol)).toContain("A_r");
+    const code = (given: unknown) => codeOf(() => moveRoadLoad(certified, { rollingFactor: given as never }));
+    expect(code({ factor: 1.2 })).toBe("MISSING_OPTION");
+    expect(code({ factor: 12, source: "x" })).toBe("OUT_OF_RANGE");
+    expect(code({ factor: 1.2, source: " " })).toBe("EMPTY");
+    expect(code(1.2)).toBe("NOT_AN_OBJECT");
   });
 
   it("leaves alone what is not said, and keeps what the load holds", () => {

@@ -87,6 +87,26 @@ describe("road load", () => {
     why: "rounding of the difference",
   });
 
+  it("holds what the caller says that its coefficient holds, air and tyres at least", () => {
+    const options = {
+      mass: q("2 t"),
+      dragArea: q("0.7 m²"),
+      rollingResistanceCoefficient: 0.01,
+      airDensity: q("1.2 kg/m³"),
+    };
+    expect(roadLoad(options).holds).toEqual(["air", "tyres"]);
+    const holds = ["air", "tyres", "wheel bearings"] as const;
+    expect(roadLoad({ ...options, holds }).holds).toEqual(holds);
+    expect(codeOf(() => roadLoad({ ...options, holds: ["air"] }))).toBe("INCONSISTENT");
+    expect(codeOf(() => roadLoad({ ...options, holds: ["tires"] as never }))).toBe("WRONG_CHOICE");
+  });
+
+  it("says that the default is an upper bound, and which of its numbers are remembered", () => {
+    const { warnings } = defaultRoadLoad({ testMass: q("2000 kg"), width: q("1.9 m"), height: q("1.6 m") });
+    expect(warnings).toHaveLength(2);
+    expect(warnings.join()).toMatch(/upper bound by design.*0\.140 and 0\.0170 are from memory/);
+  });
+
   it("is the sum of the relations it names", () => {
     fc.assert(
       fc.property(physicalLoads, between(0, 60), grades, (load, v, grade) => {

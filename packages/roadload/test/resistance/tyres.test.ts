@@ -5,8 +5,11 @@ import { published } from "../../../../test/support/published.js";
 import {
   addOnDragAreas,
   fitTyres,
+  moveRoadLoad,
+  type RoadLoad,
   radialTyres,
   roadLoad,
+  roadLoadInWind,
   roadLoadOnTyres,
   roadSurfaces,
   type TyreCategory,
@@ -95,6 +98,19 @@ describe("tyres that change with speed", () => {
         expect(close(rolling.in("N"), tyreCoefficientAt(own, speed) * 2000 * 9.80665)).toBe(true);
       }),
     );
+  });
+
+  it("of a report carry their load, and are doubted or refused at another", () => {
+    const weight = 2000 * 9.80665;
+    const made = (load: number) => tyresOfReport({ ...report, load: quantity(load, "N") });
+    expect(made(weight).load?.in("N")).toBe(weight);
+    expect(made(weight).source.status).toBe("definition");
+    expect(tyresOfReport({ ...report, source }).source.document).toBe("invented");
+    const warned = (load: number) => roadLoadOnTyres({ ...body, tyres: made(load) }).load.warnings.join();
+    expect(warned(weight * 1.04)).not.toContain("are known for a load");
+    expect(warned(weight * 1.1)).toContain("are known for a load");
+    expect(() => roadLoadOnTyres({ ...body, tyres: made(weight / 4) })).toThrow(/was the load of one tyre given/);
+    expect(codeOf(() => tyreCoefficientAt({ ...made(weight), load: q("0 N") }, q("1 m/s")))).toBe("OUT_OF_RANGE");
   });
 
   it("of constant resistance give the road load of that resistance", () => {
@@ -266,6 +282,22 @@ describe("things added to a vehicle", () => {
     );
   });
 
+  it("say what each adds, in the wind of the load: the parts are the whole", () => {
+    fc.assert(
+      fc.property(physicalLoads, between(0, 15), between(0, 50), (load, w, v) => {
+        const speed = quantity(v, "m/s");
+        for (const start of [load, toCertified(load), roadLoadInWind(load, { headWind: quantity(w, "m/s") })]) {
+          const { parts, load: both } = withAddOns(start as RoadLoad, [box, trailer]);
+          const sum = parts.reduce((total, { forcesAt }) => {
+            const { aerodynamic, rolling } = forcesAt(speed);
+            return total + aerodynamic.in("N") + rolling.in("N");
+          }, start.at(speed).total.in("N"));
+          expect(close(sum, both.at(speed).total.in("N"), undefined, 1e-10)).toBe(true);
+        }
+      }),
+    );
+  });
+
   it("caution when something is towed, and only then", () => {
     const load = roadLoad({ ...body, rollingResistanceCoefficient: 0.009 });
     expect(withAddOns(load, [box]).cautions).toEqual([]);
@@ -273,6 +305,28 @@ describe("things added to a vehicle", () => {
     expect(towing.cautions.join()).toContain("local law");
     expect(towing.load.massBasis).toBe("vehicle + roof box + trailer");
     expect(towing.parts.map(({ name }) => name)).toEqual(["roof box", "trailer"]);
+  });
+
+  it("keep what is towed apart, through every change, on either form", () => {
+    const load = roadLoad({ ...body, rollingResistanceCoefficient: 0.009 });
+    for (const start of [load, toCertified(load)]) {
+      expect(withAddOns(start, [box]).load.towedMass).toBeUndefined();
+      expect(withAddOns(start, [box]).load.cautions).toBeUndefined();
+      const towing = withAddOns(start, [box, trailer]);
+      const moved = moveRoadLoad(towing.load, { airDensity: q("1.1 kg/m³") }).load;
+      for (const each of [towing.load, moved, roadLoadInWind(towing.load, { headWind: q("3 m/s") })]) {
+        expect(each.mass.in("kg")).toBeCloseTo(3060, 9);
+        expect(each.towedMass?.in("kg")).toBeCloseTo(1000, 9);
+        expect(each.cautions).toEqual(towing.cautions);
+      }
+      const two = withAddOns(towing.load, [{ ...trailer, name: "second trailer" }]);
+      expect(two.load.towedMass?.in("kg")).toBeCloseTo(2000, 9);
+      expect(two.cautions).toHaveLength(1);
+      expect(codeOf(() => withAddOns(towing.load, [box]))).toBe("NOT_VALID_HERE");
+      expect(codeOf(() => moveRoadLoad(towing.load, { mass: q("3 t") }))).toBe("NOT_VALID_HERE");
+      expect(codeOf(() => moveRoadLoad({ ...towing.load, towedMass: q("4 t") }, {}))).toBe("OUT_OF_RANGE");
+      expect(codeOf(() => moveRoadLoad({ ...towing.load, cautions: "towing" } as never, {}))).toBe("WRONG_CHOICE");
+    }
   });
 
   it("have priors in order, which say that they have no source", () => {

@@ -3,15 +3,21 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
 import {
+  type CertifiedRoadLoad,
   crossWind,
   headWind,
+  moveRoadLoad,
   relativeAirSpeed,
+  roadLoad,
   roadLoadInWind,
+  toCertified,
+  toPhysical,
   windAveragedDragArea,
   windAverageFactor,
+  withAddOns,
   type YawedDragArea,
 } from "../../src/index.js";
-import { between, close, codeOf, loads } from "../support.js";
+import { between, close, codeOf, loads, physicalLoads } from "../support.js";
 
 const curve: readonly YawedDragArea[] = [
   { yaw: q("0°"), dragArea: q("0.60 m²") },
@@ -111,5 +117,50 @@ describe("steady wind", () => {
         expect(windy.warnings.length - load.warnings.length).toBe(w < 0 ? 1 : 0);
       }),
     );
+  });
+
+  it("meets what is changed or added after it as what was there before", () => {
+    const box = { name: "roof box", dragArea: q("0.15 m²"), mass: q("60 kg"), source: "invented" };
+    fc.assert(
+      fc.property(physicalLoads, between(-15, 15), between(0.7, 1.5), between(15, 50), (load, w, rho, v) => {
+        const wind = { headWind: quantity(w, "m/s") };
+        const wanted = { mass: q("2.3 t"), airDensity: quantity(rho, "kg/m³") };
+        const windy = roadLoadInWind(load, wind);
+        const speed = quantity(v, "m/s");
+        const size = windy.at(speed).total.in("N") + load.at(quantity(v + 15, "m/s")).total.in("N") + 1000;
+        const same = (a: CertifiedRoadLoad, b: CertifiedRoadLoad) => {
+          expect(close(a.at(speed).total.in("N"), b.at(speed).total.in("N"), size, 1e-11)).toBe(true);
+          expect(a.headWind?.in("m/s")).toBe(w);
+          expect([...a.warnings].sort()).toEqual([...b.warnings].sort());
+        };
+        const moved = moveRoadLoad(windy, wanted);
+        same(moved.load, roadLoadInWind(moveRoadLoad(toCertified(load), wanted).load, wind));
+        same(withAddOns(windy, [box]).load, roadLoadInWind(withAddOns(toCertified(load), [box]).load, wind));
+        const sum = moved.changesAt(speed).reduce((total, { force }) => total.plus(force), windy.at(speed).total);
+        expect(close(sum.in("N"), moved.load.at(speed).total.in("N"), size, 1e-11)).toBe(true);
+      }),
+    );
+  });
+
+  it("scales with the air alone: by hand at 2000 kg, 0.7 m², 0.009, with 400 kg more against 15 m/s", () => {
+    // Worked by hand: 0.009·9.80665·2400 + 0.5·1.189·0.7·(25 + 15)².
+    const by = 0.009 * 9.80665 * 2400 + 0.5 * 1.189 * 0.7 * 40 ** 2;
+    const load = roadLoad({
+      ...{ mass: q("2 t"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.009, airDensity: q("1.189 kg/m³") },
+    });
+    const windy = roadLoadInWind(load, { headWind: q("15 m/s") });
+    expect(
+      moveRoadLoad(windy, { mass: q("2.4 t") })
+        .load.at(q("25 m/s"))
+        .total.in("N"),
+    ).toBeCloseTo(by, 9);
+  });
+
+  it("is given once, and stands in no physical load", () => {
+    const [load] = fc.sample(physicalLoads, 1);
+    const windy = roadLoadInWind(load as never, { headWind: q("1 m/s") });
+    expect(codeOf(() => roadLoadInWind(windy, { headWind: q("1 m/s") }))).toBe("INCONSISTENT");
+    expect(codeOf(() => toPhysical(windy))).toBe("NOT_VALID_HERE");
+    expect(codeOf(() => moveRoadLoad({ ...windy, headWind: q("99 m/s") }, {}))).toBe("OUT_OF_RANGE");
   });
 });

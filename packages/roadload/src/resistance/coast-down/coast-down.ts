@@ -74,7 +74,8 @@ const SHOWN_SPEED = 80 / 3.6;
  *
  * B and C are those of all runs. A is the mean of one constant force a run, both directions counting alike, and the directions may
  * differ by a force that grows with speed: so a grade that was not given cancels, and a steady wind leaves C·w² in A. With three
- * runs and more each way, how they scatter is in the standard errors: see `runs[].offset`, too.
+ * runs and more each way, how they scatter is in the standard errors: see `runs[].offset`, too. With fewer they are those of the
+ * speeds' noise alone, far too small when the directions disagree, which a warning says with both numbers.
  *
  * The tyre temperature rule is applied to A and B, the density of the air to C, as UN GTR No. 15 annex 4 does (from memory). Yaw is
  * not corrected. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
@@ -92,6 +93,16 @@ const SHOWN_SPEED = 80 / 3.6;
  *   runs: [{ direction: "out", time, speed }, { direction: "back", time, speed }], speedUnit: "m/s",
  *   testMass: q("2000 kg"), air: { temperature: q("20 °C"), pressure: q("100.05 kPa") },
  * });
+ * found.load.coefficients.constant; // 196 N
+ * @example
+ * // A log kept as CSV: speedTraceFromCsv reads it into s and m/s, one text a run.
+ * const load = roadLoad({ mass: q("2000 kg"), dragArea: q("0.7 m²"), rollingResistanceCoefficient: 0.01, airDensity: q("1.189 kg/m³") });
+ * const logged = simulateCoastDown({ load, from: q("120 km/h"), to: q("20 km/h"), step: q("1 s") });
+ * const rows = logged.time.map((time, row) => `${time},${3.6 * (logged.speed[row] ?? 0)}`);
+ * const text = ["time (s),speed (km/h)", ...rows].join("\n");
+ * const { time, speed } = speedTraceFromCsv({ name: "run 1", text });
+ * const air = { temperature: q("20 °C"), pressure: q("100.05 kPa") };
+ * const found = coastDown({ runs: [{ direction: "out", time, speed }], speedUnit: "m/s", testMass: q("2000 kg"), air });
  * found.load.coefficients.constant; // 196 N
  */
 export function coastDown(options: CoastDownOptions): CoastDownResult {

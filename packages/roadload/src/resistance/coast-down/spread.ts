@@ -75,8 +75,8 @@ function weightsOf(runs: readonly PreparedRun[]): number[] {
 
 /** In m/s, 80 km/h. */
 const COMPARED_AT = 80 / 3.6;
-/** Fewest runs each way that say how runs differ: common practice, no source. */
-const FEWEST = 3;
+/** Fewest runs each way that say how runs differ: common practice, no source. @internal */
+export const FEWEST_RUNS = 3;
 
 /** Covariance of A, B and C from what each run does to them; zero for too few runs. */
 function betweenRuns(
@@ -92,7 +92,7 @@ function betweenRuns(
 ): number[][] {
   const { constants, weights, inverse, taken } = given;
   const same = runs.map(({ direction }) => runs.flatMap((other, j) => (other.direction === direction ? [j] : [])));
-  const few = same.some(({ length }) => length < FEWEST);
+  const few = same.some(({ length }) => length < FEWEST_RUNS);
   const sums = [0, 1, 2].map(() => [0, 0, 0]);
   for (const [i, { columns, rows }] of few ? [] : [...blocks.entries()]) {
     const group = same[i] as readonly number[];

@@ -109,10 +109,26 @@ describe("coast-down analysis", () => {
     const onGrade = analyse(runs((sign) => ({ grade: 0.002 * sign })));
     expect(forceAt(onGrade)).toBeCloseTo(plain, 0);
     expect(onGrade.warnings.join()).toContain("the directions disagree by 7");
+    // Once: the wind that was not given is named with the disagreement that it may have made.
+    expect(onGrade.warnings.filter((text) => text.includes("C·w²"))).toHaveLength(1);
     expect(onGrade.runs[0]?.offset.in("N")).toBeGreaterThan(20);
     const wind = 2;
     const inWind = analyse(runs((sign) => ({ headWind: wind * sign })));
     expect(forceAt(inWind) - plain).toBeCloseTo(truth.quadratic * wind ** 2, 0);
+    // 0.42·2² by hand, and the wind that differs by 4·C·w·v between the directions.
+    expect(inWind.warnings.join()).toContain("were it all wind, 2.0 m/s of it, A would be 1.7 N too high");
+    const normal = noise(11);
+    const noisy = analyse(
+      runs((sign) => ({ headWind: wind * sign })).map((run) => ({
+        ...run,
+        speed: Array.from(run.speed, (v) => v + 0.02 * normal()),
+      })),
+    );
+    const { standardError } = noisy.forceAt(q("80 km/h"));
+    expect(standardError.in("N")).toBeLessThan(1);
+    expect(noisy.warnings.join()).toContain(
+      `the standard error of ${standardError.in("N").toFixed(2)} N at 80 km/h is`,
+    );
     const oneWay = analyse(runs((sign) => ({ grade: 0.002 * sign })).slice(0, 1));
     expect(oneWay.pairs).toBe(0);
     expect(forceAt(oneWay) - plain).toBeCloseTo(2000 * 9.80665 * 0.002, 0);
@@ -220,8 +236,8 @@ describe("coast-down analysis", () => {
       speed: short.map((v) => v + 0.1 * normal()),
     };
     const all = analyse([run]);
-    expect(all.warnings.join()).toContain("not told from zero");
-    expect(all.warnings.join()).toMatch(/cover 12\d to 6\d km\/h only/);
+    expect(all.warnings.join()).toContain("cannot be distinguished from zero");
+    expect(all.warnings.join()).toMatch(/cover 12\d to (6\d) km\/h only.*outside 12\d to \1 km\/h the coefficients/);
     const two = analyse([run], { terms: "A, C" });
     expect(two.load.coefficients.linear.value).toBe(0);
     expect(two.standardErrors.linear.value).toBe(0);
@@ -249,6 +265,20 @@ describe("coast-down analysis", () => {
     );
     expect(numbersOf(result)[0]).toBeCloseTo(150, 4);
     expect(result.working().map(({ name }) => name)).toContain("effective mass");
+  });
+
+  it("doubts a log in the wrong unit of speed, whichever two are taken for each other", () => {
+    const { time, speed } = table();
+    const factors = { "m/s": 1, "km/h": 3.6, mph: 1 / 0.44704 } as const;
+    for (const [logged, factor] of Object.entries(factors)) {
+      for (const speedUnit of ["m/s", "km/h", "mph"] as const) {
+        const { warnings } = analyse([{ direction: "out", time, speed: speed.map((v) => v * factor) }], { speedUnit });
+        const doubted = warnings.some((text) =>
+          /procedures start near|the runs cover|the coefficients imply/.test(text),
+        );
+        expect([logged, speedUnit, doubted]).toEqual([logged, speedUnit, logged !== speedUnit]);
+      }
+    }
   });
 
   it("names every bad row at once", () => {
