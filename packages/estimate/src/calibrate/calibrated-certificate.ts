@@ -1,7 +1,7 @@
 import { type Cycle, driveCycle, hwfet, type LikelyConsumption, typicalDrivetrain, udds } from "@tarewatt/roadload";
 import { type EnergyPerDistance, type Quantity, quantity, type Working } from "@tarewatt/units";
 import type { LowLikelyHigh } from "../evidence/evidence.js";
-import { calibratedDrivetrain, differencesOf } from "./calibrated-drivetrain.js";
+import { calibratedDrive, differencesOf } from "./calibrated-drivetrain.js";
 import type { CalibratedCertificate } from "./calibration.js";
 import { type Driving, drivings, readVehicle, type VehicleOfMaker } from "./compared.js";
 import { explainCertificate } from "./explain-certificate.js";
@@ -15,8 +15,9 @@ const NORMAL_95 = 1.6449;
 
 const cycles: Readonly<Record<Driving, Cycle>> = { city: udds, highway: hwfet };
 
-const GAINS_AT_REST =
-  "the comparators take so little that the corrected drivetrain gives power at rest: it stands for the two cycles, not for slow driving";
+const HELD =
+  "the comparators take so little that no drivetrain drives to it without creating energy: the drives behind the figures, and the " +
+  "drivetrain, take more than the figures say";
 
 /** @internal What the certificate of a vehicle will say, as the comparators let expect. */
 export function certificateOf(
@@ -28,10 +29,10 @@ export function certificateOf(
   const vehicle = readVehicle("likelyCertificate", given);
   const said = posterior.of(vehicle);
   const typical = typicalDrivetrain({ ratedPower: given.ratedPower, yearsOfExperience: given.yearsOfExperience });
-  const { accessories, chargingEfficiency } = typical;
+  const { chargingEfficiency } = typical;
   const differences = differencesOf(said.factor.mean, said.power.mean, vehicle.perWatt);
-  const drivetrain = calibratedDrivetrain(typical, differences);
-  const atRest = drivetrain.batteryPower(0, 0) + accessories.in("W");
+  const { drivetrain, held, ...beside } = calibratedDrive(typical, differences);
+  const accessories = quantity(beside.accessories, "W");
   const left = Object.freeze({
     city: said.deviation[0] / said.without[0],
     highway: said.deviation[1] / said.without[1],
@@ -39,7 +40,9 @@ export function certificateOf(
   const resultOf = (driving: Driving): LikelyConsumption => {
     const { likely: expected, high } = vehicle.expected[driving];
     const drive = driveCycle({ cycle: cycles[driving], load: given.load, drivetrain, accessories, chargingEfficiency });
-    const likely = drive.consumption.atWall as Quantity<EnergyPerDistance>;
+    const [city, highway] = vehicle.perWatt;
+    const more = said.factor.mean + said.power.mean * (driving === "city" ? city : highway);
+    const likely = expected.times(Math.exp(more));
     const factor = narrowedInterval.of({ factor: high.in("Wh/mi") / expected.in("Wh/mi"), left: left[driving] });
     return Object.freeze({
       ...{ low: likely.times(1 / factor), likely, high: likely.times(factor), probability: 0.9, drive },
@@ -70,7 +73,7 @@ export function certificateOf(
     },
     ...{ city, highway },
     evidence: Object.freeze({ city: asEvidence(city), highway: asEvidence(highway) }),
-    warnings: Object.freeze([...vehicle.expected.warnings, ...doubts, ...(atRest < 0 ? [GAINS_AT_REST] : [])]),
+    warnings: Object.freeze([...vehicle.expected.warnings, ...doubts, ...(held ? [HELD] : [])]),
     learnt: Object.freeze({
       factor: Object.freeze({ low: factor / factorSpread, likely: factor, high: factor * factorSpread, ...provenance }),
       standingPower: Object.freeze({

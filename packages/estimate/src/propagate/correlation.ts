@@ -1,6 +1,6 @@
 import { describeGiven, InputError, readNumber, readOptions } from "@tarewatt/units";
 import { normalQuantile, normalShare } from "./normal.js";
-import type { Uniform } from "./sequence.js";
+import type { UniformDraws } from "./sequence.js";
 
 /** Two inputs that go together. */
 export interface RankCorrelation<Name extends string = string> {
@@ -94,17 +94,17 @@ export function refuseFixed({ names }: Together, fixed: readonly string[]): void
 /** @internal The draws of inputs that go together, from the draws that each would have alone. */
 export function drawnTogether(
   { names, root }: Together,
-  alone: ReadonlyMap<string, Uniform>,
-): ReadonlyMap<string, Uniform> {
+  alone: ReadonlyMap<string, UniformDraws>,
+): ReadonlyMap<string, UniformDraws> {
   return new Map(
     names.map((name, i) => {
       const weights = root[i] as readonly number[];
-      const parts = names.slice(0, i + 1).map((each) => alone.get(each) as Uniform);
-      const uniform: Uniform = (index) => {
+      const parts = names.slice(0, i + 1).map((each) => alone.get(each) as UniformDraws);
+      const uniform: UniformDraws = (index) => {
         let score = 0;
         for (let j = 0; j <= i; j++) {
           const weight = weights[j] as number;
-          if (weight !== 0) score += weight * normalQuantile((parts[j] as Uniform)(index));
+          if (weight !== 0) score += weight * normalQuantile((parts[j] as UniformDraws)(index));
         }
         return normalShare(score);
       };

@@ -15,10 +15,10 @@ import { words } from "./uniform.js";
  *
  * @internal
  */
-export type Uniform = (index: number) => number;
+export type UniformDraws = (index: number) => number;
 
 /** @internal The draws of an input, numbers in (0, 1). `place` counts from 1. */
-export function evenUniforms(seed: number, name: string, place?: number): Uniform {
+export function evenUniforms(seed: number, name: string, place?: number): UniformDraws {
   return place === undefined ? stratified(seed, name) : scrambledSobol(seed, name, place);
 }
 
@@ -46,7 +46,7 @@ export function sobolDirections(place: number): readonly number[] {
  * A random linear scramble and a digital shift (J. Matoušek, Journal of Complexity 14 (1998), from memory): a lower-triangular matrix
  * over two elements with ones on its diagonal, so that every stratum still holds one point. Points come in the order of Gray's code.
  */
-function scrambledSobol(seed: number, name: string, place: number): Uniform {
+function scrambledSobol(seed: number, name: string, place: number): UniformDraws {
   const random = words(seed, `${name} scramble`);
   const rows = Array.from({ length: 32 }, (_, bit) => {
     const diagonal = 1 << (31 - bit);
@@ -72,7 +72,7 @@ function scrambledSobol(seed: number, name: string, place: number): Uniform {
  * Nested scrambling of the order and of the digits, by hashes (S. Laine and T. Karras 2011; B. Burley, Journal of Computer Graphics
  * Techniques 9 (2020), 4; from memory): among the first 2ⁿ draws, for every n, one lies in each of 2ⁿ equal strata.
  */
-function stratified(seed: number, name: string): Uniform {
+function stratified(seed: number, name: string): UniformDraws {
   const random = words(seed, `${name} scramble`);
   const [order, digits] = [random(0), random(1)];
   return (index) => (reversed(upwards(reversed(upwards(reversed(index), order)), digits)) + 0.5) / 0x1_0000_0000;

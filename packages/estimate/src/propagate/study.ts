@@ -3,7 +3,7 @@ import { type EvidenceRead, readEvidence } from "../evidence/evidence.js";
 import { quantileOf } from "../evidence/quantile.js";
 import type { EvidenceFor, ModelInput } from "../model/model.js";
 import { drawnTogether, type Together } from "./correlation.js";
-import { evenUniforms, PLACES, type Uniform } from "./sequence.js";
+import { evenUniforms, PLACES, type UniformDraws } from "./sequence.js";
 
 /** @internal How many draws, chosen by which seed. */
 export function readStudy(
@@ -53,7 +53,7 @@ export interface DrawerOptions {
 export function drawer(options: DrawerOptions): (index: number) => Record<string, number> {
   const { inputs, evidence, seed, together, secondSample = false } = options;
   readPlaces(inputs);
-  const alone = new Map<string, Uniform>();
+  const alone = new Map<string, UniformDraws>();
   for (const name of evidence.keys()) {
     const place = inputs[name]?.place;
     const moved = place === undefined || !secondSample ? place : place + PLACES;
@@ -62,7 +62,7 @@ export function drawer(options: DrawerOptions): (index: number) => Record<string
   const tied = together === undefined ? alone : new Map([...alone, ...drawnTogether(together, alone)]);
   const drawn = Object.fromEntries([...evidence].map(([name, { likely }]) => [name, likely]));
   const uncertain = [...evidence].flatMap(([name, read]) =>
-    read.shape === undefined && read.low === read.high ? [] : [{ name, read, uniform: tied.get(name) as Uniform }],
+    read.shape === undefined && read.low === read.high ? [] : [{ name, read, uniform: tied.get(name) as UniformDraws }],
   );
   return (index) => {
     for (const { name, read, uniform } of uncertain) drawn[name] = quantileOf(read, uniform(index));

@@ -2,7 +2,7 @@ import { wltc3b } from "@tarewatt/roadload";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { quantileOf } from "../../src/evidence/quantile.js";
-import { evenUniforms, PLACES, sobolDirections, type Uniform } from "../../src/propagate/sequence.js";
+import { evenUniforms, PLACES, sobolDirections, type UniformDraws } from "../../src/propagate/sequence.js";
 import { sobolTable } from "../../src/propagate/sobol-table.js";
 import { readAllEvidence } from "../../src/propagate/study.js";
 import { uniforms } from "../../src/propagate/uniform.js";
@@ -87,7 +87,7 @@ function independent(rows: readonly number[]): boolean {
 }
 
 /** Counts of the strata that the first draws fall into. */
-function strata(uniform: Uniform, power: number, from = 0): Set<number> {
+function strata(uniform: UniformDraws, power: number, from = 0): Set<number> {
   return new Set(Array.from({ length: 2 ** power }, (_, i) => Math.floor(uniform(from + i) * 2 ** power)));
 }
 
@@ -115,7 +115,7 @@ describe("evenly spread draws", () => {
 
   it("do not go together for different names, nor for different seeds", () => {
     const count = 8192;
-    const correlation = (a: Uniform, b: Uniform): number => {
+    const correlation = (a: UniformDraws, b: UniformDraws): number => {
       let sum = 0;
       for (let i = 0; i < count; i++) sum += (a(i) - 0.5) * (b(i) - 0.5);
       return (12 * sum) / count;
@@ -165,7 +165,7 @@ function figuresOf(values: Float64Array): number[] {
   return [mean, sd, at(0.1), at(0.5), at(0.9)];
 }
 
-type Maker = (seed: number, name: string, place: number) => Uniform;
+type Maker = (seed: number, name: string, place: number) => UniformDraws;
 const random: Maker = (seed, name) => uniforms(seed, name);
 const alone: Maker = (seed, name) => evenUniforms(seed, name);
 const together: Maker = (seed, name, place) => evenUniforms(seed, name, place);

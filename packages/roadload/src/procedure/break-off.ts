@@ -5,8 +5,8 @@ import type { DriveCycleOptions, DriveResult } from "../energy/drive-result.js";
 
 /** When a test ends because the vehicle cannot follow its cycle. @internal */
 export const breakOff = /* @__PURE__ */ Object.freeze({
-  /** How far below the cycle is still tolerated, in m/s: 2 km/h. */
-  speed: 2 / 3.6,
+  /** How far below the cycle is still tolerated, in m/s: 2 km/h, written out so that a bundle can drop it. */
+  speed: 0.5555555555555556,
   /** Within this many seconds before or after, the lowest speed of the cycle counts. */
   around: 1,
   /** How long the vehicle may be below that, in s. */
