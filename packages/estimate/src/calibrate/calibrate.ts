@@ -8,7 +8,7 @@ import { withinMaker } from "./within-maker.js";
 /**
  * Learns from certified vehicles of a maker what its others are likely to be certified at.
  *
- * A certificate differs from what {@link likelyCertificate} expects by what the maker's vehicles share (a factor, a standing
+ * A certificate differs from what `likelyCertificate` of roadload expects by what the maker's vehicles share (a factor, a standing
  * power), by what goes with the installation, and by what is its own: see {@link withinMaker}. Vehicles of near model years and
  * like mass, road load and rated power say most. Where they say little the answer stays that of `likelyCertificate`; one that
  * stands apart from the others is believed less the farther it does.
@@ -19,7 +19,7 @@ import { withinMaker } from "./within-maker.js";
  * @param options - certified comparators; none gives what `likelyCertificate` gives
  * @returns each comparator beside the others, how far they agree, and the likely certificate of another vehicle
  * @throws InputError `NOT_AN_OBJECT`, `INCONSISTENT` when a name comes twice, `NOT_VALID_HERE` when a road load is not positive at
- *   50 mph, `WRONG_CHOICE`, and what {@link likelyCertificate} and `readOptions` throw
+ *   50 mph, `WRONG_CHOICE`, and what `likelyCertificate` of roadload and `readOptions` throw
  * @example
  * const load = certifiedRoadLoad({
  *   ...{ constant: q("35 lbf"), linear: q("0.2 lbf/mph"), quadratic: q("0.018 lbf/mph²") },

@@ -1,5 +1,5 @@
 /**
- * How far certificates of one maker are alike beyond what {@link likelyCertificate} expects of each: the figures of {@link calibrate}.
+ * How far certificates of one maker are alike beyond what `likelyCertificate` of roadload expects of each: the figures of {@link calibrate}.
  *
  * A maker's vehicles share a factor on all consumption and a standing power, and both change slowly over model years. What was
  * installed adds a standing power of its own, alike in vehicles of like mass, road load and motors. The rest is one result's own.

@@ -2,7 +2,7 @@ import { standardGravity } from "../resistance/gravity.js";
 import { unusual } from "./unusual.js";
 
 /** Speeds that coefficients are read at, in m/s (40 and 120 km/h), and the air when none is known. */
-const READ_AT = { slow: 40 / 3.6, fast: 120 / 3.6, airDensity: 1.2 } as const;
+const READ_AT = /* @__PURE__ */ (() => ({ slow: 40 / 3.6, fast: 120 / 3.6, airDensity: 1.2 }) as const)();
 
 /** What tells such a warning from that of a figure that was given. @internal */
 export const IMPLIED = " that the coefficients imply";

@@ -157,11 +157,16 @@ function doubtsOfTemperature(name: string, temperature: number | undefined, refe
   return [`${words}: move the load (moveRoadLoad)`];
 }
 
-/** A load in wind says so in its words only. */
-function assertStillAir(name: string, { conditions: { standard = "" } }: RoadLoad): void {
-  const wind = /in a head wind of (-?[\d.]+) m\/s/.exec(standard)?.[1];
-  if (wind !== undefined && Number(wind) !== 0)
+/** No procedure is driven in wind, or with something in tow. */
+function assertStillAir(name: string, load: RoadLoad): void {
+  const { towedMass } = load;
+  const headWind = load.form === "certified" ? load.headWind : undefined;
+  if (headWind !== undefined && headWind.value !== 0) {
     throw elsewhereThan(`the load is one in wind, ${name} is driven in still air`);
+  }
+  if (towedMass !== undefined && towedMass.value > 0) {
+    throw elsewhereThan(`the load tows ${towedMass}, ${name} is driven without`);
+  }
 }
 
 /** Doubts about a mass that should lie between two; far off it is refused. */

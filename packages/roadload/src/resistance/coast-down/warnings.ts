@@ -36,7 +36,7 @@ const limits = {
   /** How much more than noise runs may scatter before it is said: common practice, no source. */
   scatter: 2,
 } as const;
-const JUDGED_AT = limits.judgedAt / 3.6;
+const JUDGED_AT = /* @__PURE__ */ (() => limits.judgedAt / 3.6)();
 
 /** What a reader of a coast-down should doubt. @internal */
 export function coastDownWarnings(judged: Judged): string[] {
