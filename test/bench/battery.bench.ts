@@ -25,9 +25,9 @@ const contains = ["gears", "motor", "inverter"] as const;
 const drivetrain = efficiencyDrivetrain({ efficiency: 0.88, regeneration: { share: 0.85 }, contains });
 const losses = {
   motor: scaleMotor({ motor: inductionMotor100kW, peakPower: q("250 kW") }),
-  ...{ gearRatio: 9.5, wheelRadius: q("0.33 m"), spin: "here" },
+  ...{ gearRatio: 9.5, wheelRadius: q("0.33 m"), spin: "here" as const },
   ...{ gears: { meshEfficiency: 0.97 }, inverter: { efficiency: 0.98 } },
-} as const;
+};
 const station = { power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V"), efficiency: 0.93 };
 const charged = { station, battery, acceptance: publishedAcceptance.median, from: 0.1, to: 0.8 };
 
