@@ -26,7 +26,7 @@ export interface Battery {
 }
 
 /**
- * Loss and rate of a battery together. Both begin with the same current: finding it once halves the cost of a step.
+ * Loss and rate of a battery together, for loops: both begin with the same current, which is then found once.
  *
  * It stands for the two functions that it names, and is only asked while the battery has these: a copy of a battery with a
  * loss of its own does not keep the loss of the first.
