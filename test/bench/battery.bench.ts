@@ -1,6 +1,16 @@
 /** What a battery adds to a step of a cycle, and what a charge of a thousand steps costs. */
 import { chargeSession, openCircuitCurves, packBattery, publishedAcceptance } from "@tarewatt/pack";
-import { driveCycle, efficiencyDrivetrain, roadLoad, udds } from "@tarewatt/roadload";
+import {
+  type Drivetrain,
+  driveCycle,
+  efficiencyDrivetrain,
+  inductionMotor100kW,
+  lossDrivetrain,
+  roadLoad,
+  scaleMotor,
+  udds,
+  wltc3b,
+} from "@tarewatt/roadload";
 import { q } from "@tarewatt/units";
 import { type BenchRow, race } from "./race.js";
 
@@ -13,6 +23,11 @@ const body = { dragCoefficient: 0.285, frontalArea: q("2.90 m²"), rollingResist
 const load = roadLoad({ mass: q("2700 kg"), ...body, airDensity: q("1.189 kg/m³") });
 const contains = ["gears", "motor", "inverter"] as const;
 const drivetrain = efficiencyDrivetrain({ efficiency: 0.88, regeneration: { share: 0.85 }, contains });
+const losses = {
+  motor: scaleMotor({ motor: inductionMotor100kW, peakPower: q("250 kW") }),
+  ...{ gearRatio: 9.5, wheelRadius: q("0.33 m"), spin: "here" as const },
+  ...{ gears: { meshEfficiency: 0.97 }, inverter: { efficiency: 0.98 } },
+};
 const station = { power: q("150 kW"), current: q("400 A"), maximumVoltage: q("920 V"), efficiency: 0.93 };
 const charged = { station, battery, acceptance: publishedAcceptance.median, from: 0.1, to: 0.8 };
 
@@ -50,6 +65,30 @@ const charge = {
   },
 };
 
+const WLTC_STEPS = wltc3b.segments.integrals.length / 4;
+
+/** Driving the WLTC once, a step an operation. */
+function drive(name: string, by: Drivetrain, withBattery: boolean) {
+  const state = withBattery ? { battery: { model: battery, stateOfCharge: 0.8 } } : {};
+  const options = { cycle: wltc3b, load, drivetrain: by, accessories: q("300 W"), ...state };
+  return {
+    name,
+    operations: WLTC_STEPS,
+    work: (times: number): number => {
+      let sum = 0;
+      for (let i = 0; i < times; i++) sum += driveCycle(options).consumption.atBattery.in("Wh/km");
+      return sum;
+    },
+  };
+}
+
+/** What a battery may add is what the drivetrain costs: twice the time in all. */
+function withAndWithout(name: string, by: Drivetrain): BenchRow {
+  return race(`step of the WLTC with a battery, ${name}`, 2, drive("with a battery", by, true), [
+    drive("without", by, false),
+  ]);
+}
+
 /** As long as an operation may take: a millisecond. */
 const millisecond = { name: "a millisecond", nanoseconds: () => 1e6 };
 
@@ -57,6 +96,10 @@ export function run(): readonly BenchRow[] {
   return [
     // A step with one efficiency is exact integrals and little else; two of them is what a battery may add.
     race("loss of a battery, against a step of a cycle", 2, loss, [step]),
+    withAndWithout("losses", lossDrivetrain(losses)),
+    withAndWithout("losses and limits", lossDrivetrain({ ...losses, maximumPower: q("250 kW") })),
+    // With one efficiency and no limit nothing is stepped: a drive without a battery is exact integrals. So it is given a limit.
+    withAndWithout("one efficiency", Object.freeze({ ...drivetrain, maximumWheelPower: () => 400e3 })),
     race("charge of a thousand steps, against a millisecond", 1, charge, [millisecond]),
   ];
 }

@@ -1,5 +1,14 @@
 import { openCircuitCurves, openCircuitEnergy, packBattery } from "@tarewatt/pack";
-import { driveCycle, driveUntilEmpty, efficiencyDrivetrain, roadLoad, udds, us06, wltc3b } from "@tarewatt/roadload";
+import {
+  type Battery,
+  driveCycle,
+  driveUntilEmpty,
+  efficiencyDrivetrain,
+  roadLoad,
+  udds,
+  us06,
+  wltc3b,
+} from "@tarewatt/roadload";
 import { q, quantity } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -41,6 +50,30 @@ describe("a battery of the pack in a cycle of the road", () => {
       }),
       { numRuns: 20 },
     );
+  });
+
+  it("drives the same whether loss and rate are asked for together or one by one", () => {
+    fc.assert(
+      fc.property(cycles, charges, (cycle, stateOfCharge) => {
+        const model = batteryOf(0.7);
+        const drive = (each: Battery) => driveCycle({ cycle, ...driven, battery: { model: each, stateOfCharge } });
+        const together = drive(model);
+        const apart = drive({ ...model, lossAndRate: undefined });
+        expect(together.battery).toEqual(apart.battery);
+        expect(together.energy).toEqual(apart.energy);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it("asks a copy with a loss or rate of its own for these", () => {
+    const model = batteryOf(0.7);
+    const drive = (each: Battery) =>
+      driveCycle({ cycle: udds, ...driven, battery: { model: each, stateOfCharge: 0.8 } });
+    const lossless = drive({ ...model, lossPower: () => 0 });
+    expect(lossless.battery?.loss.in("J")).toBe(0);
+    expect(lossless.battery?.stateOfCharge).toBe(drive(model).battery?.stateOfCharge);
+    expect(drive({ ...model, stateOfChargeRate: () => 0 }).battery?.stateOfCharge).toBe(0.8);
   });
 
   it("takes from the charge what it takes from the energy between the two states", () => {

@@ -253,7 +253,7 @@ export {
   volumeOfCells,
   volumeOfPack,
 } from "./composition/volumes.js";
-export type { Battery, PackBattery } from "./electrical/battery.js";
+export type { Battery, LossAndRate, PackBattery } from "./electrical/battery.js";
 export {
   type Discharge,
   type DischargeAtPowerOptions,

@@ -151,7 +151,7 @@ export {
   typicalDrivetrainFit,
 } from "./drivetrain/typical-drivetrain-fit.js";
 // energy
-export type { Battery, BatteryState } from "./energy/battery.js";
+export type { Battery, BatteryState, LossAndRate } from "./energy/battery.js";
 export { type BatteryEnergiesOptions, batteryEnergies } from "./energy/battery-energies.js";
 export {
   type AccessoryEnergyInputs,

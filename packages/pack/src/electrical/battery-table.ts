@@ -51,19 +51,32 @@ function currentOf(power: number, volts: number, ohms: number): number {
 /** @internal The functions of a battery over its table. */
 export function tabledBattery({ steps, charge, ...limits }: BatteryTable) {
   const { minimumVoltage, maximumVoltage, dischargeCurrent, chargeCurrent } = limits;
+  const lossPower = (terminalPower: number, stateOfCharge: number): number => {
+    const place = placeOf(stateOfCharge);
+    const ohms = read(steps, place, 2);
+    const amperes = currentOf(terminalPower, read(steps, place, 0), ohms);
+    return amperes * amperes * ohms;
+  };
+  const stateOfChargeRate = (terminalPower: number, stateOfCharge: number): number => {
+    const place = placeOf(stateOfCharge);
+    return -currentOf(terminalPower, read(steps, place, 0), read(steps, place, 2)) / charge;
+  };
   return {
     openCircuitVoltage: (stateOfCharge: number): number => read(steps, placeOf(stateOfCharge), 0),
     resistance: (stateOfCharge: number): number => read(steps, placeOf(stateOfCharge), 2),
-    lossPower(terminalPower: number, stateOfCharge: number): number {
-      const place = placeOf(stateOfCharge);
-      const ohms = read(steps, place, 2);
-      const amperes = currentOf(terminalPower, read(steps, place, 0), ohms);
-      return amperes * amperes * ohms;
-    },
-    stateOfChargeRate(terminalPower: number, stateOfCharge: number): number {
-      const place = placeOf(stateOfCharge);
-      return -currentOf(terminalPower, read(steps, place, 0), read(steps, place, 2)) / charge;
-    },
+    lossPower,
+    stateOfChargeRate,
+    lossAndRate: Object.freeze({
+      lossPower,
+      stateOfChargeRate,
+      write(terminalPower: number, stateOfCharge: number, into: Float64Array): void {
+        const place = placeOf(stateOfCharge);
+        const ohms = read(steps, place, 2);
+        const amperes = currentOf(terminalPower, read(steps, place, 0), ohms);
+        into[0] = amperes * amperes * ohms;
+        into[1] = -amperes / charge;
+      },
+    }),
     maximumDischargePower(stateOfCharge: number): number {
       const place = placeOf(stateOfCharge);
       const volts = read(steps, place, 0);

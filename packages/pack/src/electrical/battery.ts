@@ -21,6 +21,28 @@ export interface Battery {
   maximumDischargePower(stateOfCharge: number): number;
   /** The most it can take, in W, as a positive number; 0 when it is full. */
   maximumChargePower(stateOfCharge: number): number;
+  /** Loss and rate together, for loops; they are asked for one by one when it is left out. */
+  readonly lossAndRate?: LossAndRate | undefined;
+}
+
+/**
+ * Loss and rate of a battery together, for loops: both begin with the same current, which is then found once.
+ *
+ * It stands for the two functions that it names, and is only asked while the battery has these: a copy of a battery with a
+ * loss of its own does not keep the loss of the first.
+ */
+export interface LossAndRate {
+  /** The loss that it gives. */
+  readonly lossPower: Battery["lossPower"];
+  /** The rate that it gives. */
+  readonly stateOfChargeRate: Battery["stateOfChargeRate"];
+  /**
+   * Writes the loss in W into the first place of a list, and the rate of the state of charge in 1/s into the second.
+   * @param terminalPower - power at the terminals in W, positive while it discharges
+   * @param stateOfCharge - 0 to 1
+   * @param into - takes the two numbers
+   */
+  write(terminalPower: number, stateOfCharge: number, into: Float64Array): void;
 }
 
 /** A battery made of equal cells, from an open-circuit voltage and a resistance. Made by {@link packBattery}. */

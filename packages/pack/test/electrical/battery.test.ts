@@ -86,6 +86,9 @@ describe("a voltage behind a resistance", () => {
         const loss = each.openCircuitVoltage(state) * amperes - power;
         expect(Math.abs(each.lossPower(power, state) - loss)).toBeLessThanOrEqual(1e-9 * Math.abs(power) + 1e-9);
         expect(each.stateOfChargeRate(power, state)).toBeCloseTo(-amperes / each.capacity.in("A·s"), 12);
+        const both = new Float64Array(2);
+        each.lossAndRate?.write(power, state, both);
+        expect([...both]).toEqual([each.lossPower(power, state), each.stateOfChargeRate(power, state)]);
         expect(point.efficiency).toBeGreaterThan(0.49);
         expect(point.efficiency).toBeLessThanOrEqual(1);
         expect(point.warnings.filter((warning) => warning.includes("terminals"))).toEqual([]);

@@ -35,6 +35,28 @@ export interface Battery {
    * @param stateOfCharge - 0 to 1
    */
   maximumChargePower(stateOfCharge: number): number;
+  /** Loss and rate together, for loops; they are asked for one by one when it is left out. */
+  readonly lossAndRate?: LossAndRate | undefined;
+}
+
+/**
+ * Loss and rate of a battery together, for loops: both begin with the same current, which is then found once.
+ *
+ * It stands for the two functions that it names, and is only asked while the battery has these: a copy of a battery with a
+ * loss of its own does not keep the loss of the first.
+ */
+export interface LossAndRate {
+  /** The loss that it gives. */
+  readonly lossPower: Battery["lossPower"];
+  /** The rate that it gives. */
+  readonly stateOfChargeRate: Battery["stateOfChargeRate"];
+  /**
+   * Writes the loss in W into the first place of a list, and the rate of the state of charge in 1/s into the second.
+   * @param terminalPower - power at the terminals in W, positive while it discharges
+   * @param stateOfCharge - 0 to 1
+   * @param into - takes the two numbers
+   */
+  write(terminalPower: number, stateOfCharge: number, into: Float64Array): void;
 }
 
 /** A battery and how full it is at the start. */
@@ -64,6 +86,12 @@ export function readBattery(given: BatteryState): { readonly model: Battery; rea
   return { model: given.model, stateOfCharge };
 }
 
+/** The loss and rate of a battery together, when they are those of the battery. @internal */
+export function lossAndRateOf({ lossAndRate, lossPower, stateOfChargeRate }: Battery): LossAndRate | undefined {
+  const same = lossAndRate?.lossPower === lossPower && lossAndRate.stateOfChargeRate === stateOfChargeRate;
+  return same && typeof lossAndRate.write === "function" ? lossAndRate : undefined;
+}
+
 /** A number that the caller's battery gave, checked; infinite limits are limits, too. @internal */
 export function batteryNumber(battery: Battery, what: string, value: number, stateOfCharge: number): number {
   if (typeof value === "number" && !Number.isNaN(value)) return value;
@@ -75,8 +103,8 @@ export function batteryNumber(battery: Battery, what: string, value: number, sta
 }
 
 /** Heat in the caller's battery, in W: one that is negative would be energy from nowhere, rounding apart. @internal */
-export function batteryLoss(battery: Battery, terminalPower: number, stateOfCharge: number): number {
-  const loss = batteryNumber(battery, "loss", battery.lossPower(terminalPower, stateOfCharge), stateOfCharge);
+export function checkedLoss(battery: Battery, given: number, terminalPower: number, stateOfCharge: number): number {
+  const loss = batteryNumber(battery, "loss", given, stateOfCharge);
   if (loss >= -1e-9 * (1 + Math.abs(terminalPower))) return loss;
   throw new InputError(
     "NEGATIVE",

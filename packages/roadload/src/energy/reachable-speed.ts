@@ -1,7 +1,7 @@
 import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import type { SplitNumbers } from "../resistance/road-load.js";
-import { askBattery, type Run } from "./run.js";
+import { beginStep, mostDischarge, type Run } from "./run.js";
 import { finitePower } from "./scope.js";
 
 type Forces = Pick<SplitNumbers, "linear" | "quadratic" | "inertiaMass">;
@@ -23,7 +23,7 @@ export function reachableSpeed(
   constant: number,
   tabled: number,
 ): number {
-  askBattery(run);
+  beginStep(run);
   let reached = wanted;
   if (!canDrive(run, first, wanted, seconds, constant)) {
     let low = 0;
@@ -71,9 +71,10 @@ function canDrive(run: Run, first: number, last: number, seconds: number, consta
   const { model } = run;
   const speed = (first + last) / 2;
   if (!isWithinLimit(model, power, speed)) return false;
-  if (run.mostDischarge === Number.POSITIVE_INFINITY) return true;
+  const most = mostDischarge(run);
+  if (most === Number.POSITIVE_INFINITY) return true;
   const drawn = finitePower(model, model.batteryPower(power, speed), power, speed);
-  return drawn + run.auxiliary <= run.mostDischarge * (1 + 1e-12);
+  return drawn + run.auxiliary <= most * (1 + 1e-12);
 }
 
 function isWithinLimit(model: Drivetrain, power: number, speed: number): boolean {

@@ -1,5 +1,5 @@
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
-import { type Battery, batteryNumber } from "./battery.js";
+import { type Battery, batteryNumber, type LossAndRate } from "./battery.js";
 import type { ForceRoots } from "./force-roots.js";
 
 /** What came of it, in SI numbers: energies in J unless said. It is written while driving. @internal */
@@ -46,19 +46,38 @@ export interface Run extends Simulation {
   readonly inertiaMass: number;
   readonly auxiliary: number;
   readonly battery: Battery | undefined;
+  readonly lossAndRate: LossAndRate | undefined;
+  /** Takes what the battery answers: loss in W, rate of the state of charge in 1/s. */
+  readonly answer: Float64Array;
   readonly covers: boolean;
   readonly roots: ForceRoots;
-  /** Limits of the battery at the state of charge that the step began with, in W. */
-  mostDischarge: number;
-  mostCharge: number;
+  /** State of charge that the step began with: the limits of the battery are those there. */
+  chargeAtStep: number;
+  /** The limits in W, infinite without a battery; not a number until the step asks for them, which it seldom does for both. */
+  dischargeLimit: number;
+  chargeLimit: number;
 }
 
-/** The limits of the battery, once a step. @internal */
-export function askBattery(run: Run): void {
-  const { battery, stateOfCharge } = run;
-  if (battery === undefined) return;
-  const discharge = battery.maximumDischargePower(stateOfCharge);
-  const most = battery.maximumChargePower(stateOfCharge);
-  run.mostDischarge = batteryNumber(battery, "largest power", discharge, stateOfCharge);
-  run.mostCharge = batteryNumber(battery, "largest power of charging", most, stateOfCharge);
+/** Begins a step: the limits of the one before are forgotten. @internal */
+export function beginStep(run: Run): void {
+  if (run.battery === undefined) return;
+  run.chargeAtStep = run.stateOfCharge;
+  run.dischargeLimit = Number.NaN;
+  run.chargeLimit = Number.NaN;
+}
+
+/** The most that the battery gives in this step, in W. @internal */
+export function mostDischarge(run: Run): number {
+  const { battery, chargeAtStep: at, dischargeLimit } = run;
+  if (battery === undefined || !Number.isNaN(dischargeLimit)) return dischargeLimit;
+  run.dischargeLimit = batteryNumber(battery, "largest power", battery.maximumDischargePower(at), at);
+  return run.dischargeLimit;
+}
+
+/** The most that the battery takes in this step, in W. @internal */
+export function mostCharge(run: Run): number {
+  const { battery, chargeAtStep: at, chargeLimit } = run;
+  if (battery === undefined || !Number.isNaN(chargeLimit)) return chargeLimit;
+  run.chargeLimit = batteryNumber(battery, "largest power of charging", battery.maximumChargePower(at), at);
+  return run.chargeLimit;
 }

@@ -4,10 +4,10 @@ import { powerAtLimit } from "../drivetrain/power-at-limit.js";
 import { standardGravity } from "../resistance/gravity.js";
 import type { SplitNumbers } from "../resistance/road-load.js";
 import { cosineOf, sineOf } from "../resistance/rolling-resistance.js";
-import { type Battery, batteryLoss, batteryNumber } from "./battery.js";
+import { type Battery, batteryNumber, checkedLoss, lossAndRateOf } from "./battery.js";
 import { findForceRoots } from "./force-roots.js";
 import { reachableSpeed } from "./reachable-speed.js";
-import { askBattery, type Run, type Simulation } from "./run.js";
+import { mostCharge, type Run, type Simulation } from "./run.js";
 import { finitePower } from "./scope.js";
 import { type DriveSeries, isGap } from "./series.js";
 import { GAUSS } from "./wheel-points.js";
@@ -119,10 +119,13 @@ function newRun({ numbers, drivetrain, auxiliary, battery, stateOfCharge }: Simu
     inertiaMass: numbers.inertiaMass,
     auxiliary,
     battery,
+    lossAndRate: battery === undefined ? undefined : lossAndRateOf(battery),
+    answer: Float64Array.of(Number.NaN, Number.NaN),
     covers: drivetrain.covers !== undefined,
     roots: { low: Number.NaN, high: Number.NaN },
-    mostDischarge: Number.POSITIVE_INFINITY,
-    mostCharge: Number.POSITIVE_INFINITY,
+    chargeAtStep: stateOfCharge,
+    dischargeLimit: Number.POSITIVE_INFINITY,
+    chargeLimit: Number.POSITIVE_INFINITY,
   };
 }
 
@@ -132,7 +135,6 @@ function drivePiece(run: Run, first: number, last: number, seconds: number, cons
     standStill(run, seconds);
     return;
   }
-  askBattery(run);
   const { linear, quadratic, inertiaMass } = run;
   const sum = first + last;
   const squares = first * first + last * last;
@@ -180,8 +182,9 @@ function takePower(run: Run, wheelPower: number, speed: number, seconds: number)
   let braked = 0;
   if (wheelPower < 0) {
     let byMotors = wheelPower;
-    if (drawn + run.auxiliary < -run.mostCharge) {
-      byMotors = powerAtLimit(model, wheelPower, Math.min(0, -run.mostCharge - run.auxiliary), speed);
+    const most = mostCharge(run);
+    if (drawn + run.auxiliary < -most) {
+      byMotors = powerAtLimit(model, wheelPower, Math.min(0, -most - run.auxiliary), speed);
       drawn = model.batteryPower(byMotors, speed);
       run.refusedCharge += (byMotors - wheelPower) * seconds;
     }
@@ -198,7 +201,6 @@ function takePower(run: Run, wheelPower: number, speed: number, seconds: number)
 
 function standStill(run: Run, seconds: number): void {
   const { model, battery } = run;
-  askBattery(run);
   const drawn = finitePower(model, model.batteryPower(0, 0), 0, 0);
   run.drivetrain += drawn * seconds;
   run.speed = 0;
@@ -206,12 +208,21 @@ function standStill(run: Run, seconds: number): void {
 }
 
 function charge(run: Run, battery: Battery, terminalPower: number, seconds: number): void {
-  const { stateOfCharge } = run;
-  const loss = batteryLoss(battery, terminalPower, stateOfCharge);
-  const rate = battery.stateOfChargeRate(terminalPower, stateOfCharge);
-  run.batteryLoss += loss * seconds;
-  run.stateOfCharge += batteryNumber(battery, "rate of the state of charge", rate, stateOfCharge) * seconds;
-  run.lowestStateOfCharge = Math.min(run.lowestStateOfCharge, run.stateOfCharge);
+  const { stateOfCharge, lossAndRate, answer } = run;
+  let loss: number;
+  let rate: number;
+  if (lossAndRate === undefined) {
+    loss = battery.lossPower(terminalPower, stateOfCharge);
+    rate = battery.stateOfChargeRate(terminalPower, stateOfCharge);
+  } else {
+    lossAndRate.write(terminalPower, stateOfCharge, answer);
+    loss = answer[0] as number;
+    rate = answer[1] as number;
+  }
+  run.batteryLoss += checkedLoss(battery, loss, terminalPower, stateOfCharge) * seconds;
+  const charged = stateOfCharge + batteryNumber(battery, "rate of the state of charge", rate, stateOfCharge) * seconds;
+  run.stateOfCharge = charged;
+  if (charged < run.lowestStateOfCharge) run.lowestStateOfCharge = charged;
 }
 
 /** Sums at the end of the row before. */
