@@ -84,8 +84,10 @@ export function structuralCredit(options: StructuralCreditOptions): StructuralCr
   }
   const seen = new Set<string>();
   for (const { name } of replaced ?? []) {
-    if (gone.includes(name)) twice(`'${name}' is left out of the base mass already: it cannot be taken off again`);
-    if (seen.has(name)) twice(`'${name}' stands twice among the replaced parts`);
+    if (gone.some((left) => plain(left) === plain(name)))
+      twice(`'${name}' is left out of the base mass already: it cannot be taken off again`);
+    if ([...seen].some((other) => plain(other) === plain(name)))
+      twice(`'${name}' stands twice among the replaced parts`);
     seen.add(name);
   }
   if (claimedShare !== undefined && claimedFor === undefined) {
@@ -109,6 +111,11 @@ export function structuralCredit(options: StructuralCreditOptions): StructuralCr
       ...(saved < 0 ? [`the pack is heavier by more than it takes off the body: ${quantity(saved, "kg")}`] : []),
     ]),
   });
+}
+
+/** A capital letter or a space makes no other part. */
+function plain(name: string): string {
+  return name.trim().replace(/\s+/g, " ").toLowerCase();
 }
 
 function readReplaced(given: unknown): readonly ReplacedBodyPart[] | undefined {

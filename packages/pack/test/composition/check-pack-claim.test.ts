@@ -246,3 +246,12 @@ describe("what a structural pack takes off the body", () => {
     expect(thrown(() => structuralCredit(options as never)).code).toBe(code);
   });
 });
+
+describe("the parts of a structural credit", () => {
+  it("are the same part however it is capitalised and spaced, so that none is taken off twice", () => {
+    const part = { name: "Floor  panel", mass: q("22 kg") };
+    const again = { name: "floor panel", mass: q("22 kg") };
+    expect(() => structuralCredit({ replaced: [part], leftOutOfBase: ["floor panel "] })).toThrow(/already/);
+    expect(() => structuralCredit({ replaced: [part, again] })).toThrow(/twice/);
+  });
+});
