@@ -329,3 +329,19 @@ describe("fade over years", () => {
     expect(error.message).toContain(text);
   });
 });
+
+describe("the spread of an ageing", () => {
+  it("never recovers when a curve ends: what it said last still bounds the least", () => {
+    const { spread } = fadeOverYears({
+      ...{ usableEnergy: q("90 kWh"), consumption: q("200 Wh/km"), distancePerYear: q("20000 km") },
+      ...{ temperature: q("20 °C"), years: 8 },
+      curves: [fadeCurve({ against: "years", at: [0, 3], left: [1, 0.6] })],
+    });
+    const least = spread.map(({ left }) => left.least);
+    expect(least[2]).toBeCloseTo(0.6, 9);
+    least.forEach((each, i) => {
+      expect(each).toBeLessThanOrEqual(least[i - 1] ?? 1);
+    });
+    expect(spread.at(-1)?.outside).toBe(true);
+  });
+});
