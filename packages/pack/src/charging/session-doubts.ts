@@ -63,6 +63,11 @@ export function voltagesThatFit(given: {
   return undefined;
 }
 
+/** Published curves are counted on usable energy, and a driver reads the charge of the usable window. */
+const OF_THE_CELLS =
+  "with a battery model, charges and C-rates are those of the cells' whole energy; published curves and a display go by the usable " +
+  "energy, some 7 % less on 19 packs: energy, power and range added come out high by that";
+
 /** Power in W, in kW with three digits. */
 const inKilowatts = (watts: number): string => quantity(watts / 1000, "kW").format();
 
@@ -92,6 +97,7 @@ export function sessionDoubts(
       "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
+  if (battery !== undefined && acceptance !== undefined) found.push(OF_THE_CELLS);
   if (celsius !== undefined) found.push(...coldDoubts(celsius, rateLimit));
   if (idle) {
     found.push("the converter is not used: the station reaches the voltage of the full pack");
