@@ -21,15 +21,15 @@ export interface Timed {
   readonly nanoseconds: () => number;
 }
 
-/** One line of the result: ours against the fastest of the others, measured in turn in one process. */
+/** One line of the result: ours against the best of the others, measured in one process. */
 export interface BenchRow {
   readonly id: string;
-  /** Time an operation, in `unit`. */
+  /** Time an operation or size, in `unit`. */
   readonly ours: number;
   readonly reference: number;
   readonly referenceName: string;
-  readonly unit: "ns";
-  /** Ours by the reference: below 1 we are faster. */
+  readonly unit: "ns" | "B";
+  /** Ours by the reference: below 1 we are faster, or smaller. */
   readonly ratio: number;
   /** Largest ratio wanted. */
   readonly goal: number;
