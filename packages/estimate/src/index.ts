@@ -4,6 +4,11 @@
  * @packageDocumentation
  */
 
+// bridge
+export { type BridgeOptions, type BridgeStep, bridge } from "./bridge/bridge.js";
+export { type BridgeBetweenOptions, bridgeBetween, type InputGroup } from "./bridge/bridge-between.js";
+export type { Bridge, BridgeEnd, BridgeMethod, BridgePart, DifferenceIn } from "./bridge/bridge-result.js";
+export { type RangeBridgeOptions, rangeBridge } from "./bridge/range-bridge.js";
 // calibrate
 export { calibrate } from "./calibrate/calibrate.js";
 export type {
