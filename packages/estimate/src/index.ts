@@ -190,6 +190,9 @@ export {
   rankUnknowns,
   type ShareEstimate,
 } from "./rank/rank-unknowns.js";
+export { type ReviseOptions, revise } from "./revise/revise.js";
+// revise
+export type { RankingChange, RevisedFact, RevisedOutput, Revision } from "./revise/revision.js";
 export type { Limit } from "./solve/limit.js";
 export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
 export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";

@@ -81,18 +81,17 @@ export function makeBridge({
       });
     },
     lines: (units = [unit]) => {
-      const columns = readFilled("units", units).map((each) => {
-        const shown = each === unit ? bridge : bridge.inUnit(each as string);
-        return columnOf(shown);
-      });
-      const beside = (i: number): string => {
-        const [text, ...others] = columns.map((column) => column[i] as string);
+      const columns = readFilled("units", units).map((each) =>
+        printedBridge(each === unit ? bridge : bridge.inUnit(each as string)),
+      );
+      const beside = (pick: (column: PrintedBridge) => string | undefined): string => {
+        const [text, ...others] = columns.map(pick);
         return others.length === 0 ? (text as string) : `${text} (${others.join(", ")})`;
       };
       return Object.freeze([
-        `${from.label}: ${beside(0)}`,
-        ...parts.map(({ cause }, i) => `${cause}: ${beside(i + 1)}`),
-        `${to}: ${beside(parts.length + 1)}`,
+        `${from.label}: ${beside((column) => column.from)}`,
+        ...parts.map(({ cause }, i) => `${cause}: ${beside(({ changes }) => changes[i])}`),
+        `${to}: ${beside((column) => column.to)}`,
       ]);
     },
   };
@@ -117,22 +116,36 @@ function less(a: Value, b: Value): Value {
 /** Digits of the largest figure. */
 const DIGITS = 3;
 
-/** The first figure, the changes with their sign, the last figure: printed alike, and summing as printed. */
-function columnOf({ from, parts }: Bridge): readonly string[] {
-  const numberOf = (value: Value): number => (isQuantity(value) ? value.value : value);
-  const figures = [from.value, ...parts.map(({ after }) => after)];
-  const largest = Math.max(...figures.map((each) => Math.abs(numberOf(each))));
+interface PrintedBridge {
+  readonly from: string;
+  readonly changes: readonly string[];
+  readonly to: string;
+  readonly change: string;
+}
+
+/** @internal Both ends and the changes with their sign: all with the same decimals, and summing as printed. */
+export function printedBridge({ from, parts, to, change }: Bridge): PrintedBridge {
+  const figures = [from.value, ...parts.map(({ after }) => after)].map(numberOf);
+  const largest = Math.max(...figures.map(Math.abs));
   const decimals = largest === 0 ? 0 : DIGITS - 1 - Math.floor(Math.log10(largest));
   const step = 10 ** -decimals;
-  const rounded = figures.map((each) => Math.round(numberOf(each) / step));
+  const rounded = figures.map((each) => Math.round(each / step));
   const show = (steps: number, like: Value): string => {
     const value = Number((steps * step).toPrecision(12));
     const unit = isQuantity(like) ? like.unit : "1";
     return printed(quantity<string>(value, unit), { decimals: Math.min(12, Math.max(0, decimals)) });
   };
-  const changes = parts.map(({ change }, i) => {
-    const steps = (rounded[i + 1] as number) - (rounded[i] as number);
-    return `${steps > 0 ? "+" : ""}${show(steps, change)}`;
-  });
-  return [show(rounded[0] as number, from.value), ...changes, show(rounded.at(-1) as number, figures.at(-1) as Value)];
+  const signed = (steps: number, like: Value): string => `${steps > 0 ? "+" : ""}${show(steps, like)}`;
+  const [first, last] = [rounded[0] as number, rounded.at(-1) as number];
+  return {
+    from: show(first, from.value),
+    changes: parts.map((part, i) => signed((rounded[i + 1] as number) - (rounded[i] as number), part.change)),
+    to: show(last, to.value),
+    change: signed(last - first, change),
+  };
+}
+
+/** @internal The number of a quantity, in its own unit. */
+export function numberOf(value: Value): number {
+  return isQuantity(value) ? value.value : value;
 }

@@ -1,4 +1,4 @@
-import { InputError, q } from "@tarewatt/units";
+import { InputError, q, quantity } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
@@ -12,8 +12,8 @@ describe("bridge", () => {
     fc.assert(
       fc.property(figures, fc.infiniteStream(fc.nat()), ([from, ...rest], shuffle) => {
         const way = bridge({
-          from: { label: "a", value: q<"km">(`${from} km`) },
-          steps: rest.map((value, i) => ({ cause: `cause ${i}`, value: q<"km">(`${value} km`) })),
+          from: { label: "a", value: quantity(from as number, "km") },
+          steps: rest.map((value, i) => ({ cause: `cause ${i}`, value: quantity(value, "km") })),
           to: { label: "b" },
         });
         const largest = Math.max(...[from as number, ...rest].map(Math.abs));
@@ -162,7 +162,7 @@ describe("bridgeBetween", () => {
     const inputs = fc.double({ min: 0.1, max: 10, noNaN: true });
     fc.assert(
       fc.property(inputs, inputs, (x, other) => {
-        const to = { a: q<"kg">(`${other} kg`), b: x, c: x };
+        const to = { a: quantity(other, "kg"), b: x, c: x };
         const common = { model: product, from: ones, to, output: "y" } as const;
         const way = (order: readonly ("a" | "b" | "c")[]) =>
           bridgeBetween({ ...common, order, method: "mean over all orders" });
