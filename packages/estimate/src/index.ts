@@ -193,6 +193,10 @@ export {
 export { type ReviseOptions, revise } from "./revise/revise.js";
 // revise
 export type { RankingChange, RevisedFact, RevisedOutput, Revision } from "./revise/revision.js";
+// settle
+export { type ReadSealedOptions, readSealed } from "./settle/read-sealed.js";
+export { type SealEstimateOptions, sealEstimate } from "./settle/seal-estimate.js";
+export type { PlainJson, SealedEstimate, SealedInput, SealedOutput } from "./settle/sealed.js";
 export type { Limit } from "./solve/limit.js";
 export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
 export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";
