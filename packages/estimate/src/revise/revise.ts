@@ -63,7 +63,7 @@ const MOST_FACTS = 5;
  * });
  * const evidence = { usable: around(q("90 kWh"), 0.05), use: around(q("180 Wh/km"), 0.1) };
  * const changes = { use: around(q("190 Wh/km"), 0.03) };
- * revise({ model: range, evidence, changes }).outputs.range?.words; // "range: 500 km before, 474 km now, −26 km; its spread is 46 % narrower"
+ * revise({ model: range, evidence, changes }).outputs.range?.words; // "range: 500 km before, 474 km now, −26 km; its spread is 52 % narrower"
  */
 export function revise<
   Inputs extends Readonly<Record<string, ModelInput>>,
