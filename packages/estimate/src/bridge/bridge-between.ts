@@ -37,7 +37,14 @@ export interface BridgeBetweenOptions<
   /** How the causes share the way; `"in the order stated"` when left out. The mean over all orders takes at most 8 causes. */
   readonly method?: BridgeMethod | undefined;
   /** What the two figures are called; `"before"` and `"after"` when left out. */
-  readonly labels?: { readonly from: string; readonly to: string } | undefined;
+  readonly labels?:
+    | {
+        /** The figure at the beginning. */
+        readonly from: string;
+        /** The figure at the end. */
+        readonly to: string;
+      }
+    | undefined;
 }
 
 /** @internal */
@@ -133,8 +140,8 @@ export function bridgeBetween<
   }) as unknown as Bridge<ValueIn<Outputs[Target]["unit"]>>;
 }
 
-/** @internal Some of a model's inputs at their likely values. */
-export function likelyOf(
+/** Some of a model's inputs at their likely values. */
+function likelyOf(
   { name, inputs }: { readonly name: string; readonly inputs: Readonly<Record<string, ModelInput>> },
   given: Readonly<Record<string, unknown>>,
   called: string,

@@ -31,7 +31,12 @@ export interface BridgePart<T> {
   /** `after` less `before`, exactly. */
   readonly change: DifferenceIn<T>;
   /** Smallest and largest change over all orders; with `mean over all orders` only. */
-  readonly overOrders?: { readonly least: DifferenceIn<T>; readonly most: DifferenceIn<T> };
+  readonly overOrders?: {
+    /** The smallest change. */
+    readonly least: DifferenceIn<T>;
+    /** The largest. */
+    readonly most: DifferenceIn<T>;
+  };
   /** How the figure with this cause came about; empty when nothing was said. */
   working(): readonly Step[];
 }

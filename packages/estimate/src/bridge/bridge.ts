@@ -32,7 +32,12 @@ export interface BridgeOptions<T> {
   /** The figures after each cause, in order. */
   readonly steps: readonly BridgeStep<T>[];
   /** What the last figure is; with a value, what the causes leave open is a part of its own. */
-  readonly to: { readonly label: string; readonly value?: T | undefined };
+  readonly to: {
+    /** What the last figure is, in words. */
+    readonly label: string;
+    /** Its value, when it is known by itself. */
+    readonly value?: T | undefined;
+  };
   /** What that part is called; `"what these causes leave open"` when left out. */
   readonly rest?: string | undefined;
 }

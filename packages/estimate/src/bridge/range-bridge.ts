@@ -48,7 +48,14 @@ export interface RangeBridgeOptions {
   /** Heating and cooling, as `driveCycle` takes it; no part when left out. */
   readonly climate?: Parameters<typeof driveCycle>[0]["climate"];
   /** Label figure per unadjusted one, and the procedure that it is from; no part when left out. */
-  readonly label?: { readonly factor: Fraction; readonly procedure: string } | undefined;
+  readonly label?:
+    | {
+        /** Label figure per unadjusted one. */
+        readonly factor: Fraction;
+        /** The procedure that the factor is from, in words. */
+        readonly procedure: string;
+      }
+    | undefined;
   /** The step that the figure is rounded to, such as `q("1 mi")`; no part when left out. */
   readonly rounding?: Quantity<Length> | undefined;
 }

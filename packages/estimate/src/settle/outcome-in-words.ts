@@ -1,5 +1,5 @@
 import { formatNumber, isQuantity, printed, quantity } from "@tarewatt/units";
-import { numberOf } from "../bridge/make-bridge.js";
+import { numberOf, printedBridge } from "../bridge/make-bridge.js";
 import type { Figure, SettledOutcome } from "./settlement.js";
 
 /** @internal An outcome beside its spread, in one sentence. */
@@ -19,10 +19,11 @@ export function outcomeInWords(settled: Omit<SettledOutcome, "words">): string {
   return `${meaning}: ${show(outcome)}, ${way}, ${where}${far}${because(settled)}`;
 }
 
-/** The largest part of the miss, and what is left of it. */
+/** Every part of the miss; the printed parts sum to the printed whole. */
 function because({ attribution }: Omit<SettledOutcome, "words">): string {
   if (attribution === undefined) return "";
-  const parts = attribution.parts.map(({ cause, change }) => `${cause} ${signed(change)}`);
+  const { changes } = printedBridge(attribution);
+  const parts = attribution.parts.map(({ cause }, i) => `${cause} ${changes[i]}`);
   return `; ${parts.join(", ")}`;
 }
 
@@ -36,10 +37,6 @@ function percent(share: number): string {
 
 function show(figure: Figure): string {
   return printed(isQuantity(figure) ? figure : quantity(figure, "1"));
-}
-
-function signed(figure: Figure): string {
-  return `${numberOf(figure) > 0 ? "+" : ""}${show(figure)}`;
 }
 
 function sizeOf(figure: Figure): Figure {

@@ -9,7 +9,12 @@ export interface Coverage {
   /** The share that fell inside. */
   readonly observed: number;
   /** The shares that this many outcomes are compatible with, at 95 %: Wilson's interval, for independent outcomes. */
-  readonly interval: { readonly low: number; readonly high: number };
+  readonly interval: {
+    /** Its lower end. */
+    readonly low: number;
+    /** Its upper end. */
+    readonly high: number;
+  };
   /** The observed share as the mean over groups, so that a group with many figures does not speak for all; only with groups. */
   readonly balanced?: number;
 }

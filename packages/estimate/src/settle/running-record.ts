@@ -58,7 +58,7 @@ export function runningRecord(options: RunningRecordOptions): RunningRecord {
         : []),
       ...(all.estimates < all.figures
         ? [
-            `${all.figures} figures are of ${all.estimates} estimates: those of one estimate miss together, so the intervals of coverage are wider than stated`,
+            `${all.figures} figures are of ${all.estimates} ${all.estimates === 1 ? "estimate" : "estimates"}: those of one estimate miss together, so the true intervals of coverage are wider than stated`,
           ]
         : []),
     ]),

@@ -236,7 +236,7 @@ describe("the running record", () => {
     const { warnings } = runningRecord({ settlements: [settle({ sealed, outcomes: both, date })] });
     expect(warnings).toHaveLength(2);
     expect(warnings[0]).toContain("2 settled figures are too few");
-    expect(warnings[1]).toContain("2 figures are of 1 estimates");
+    expect(warnings[1]).toContain("2 figures are of 1 estimate:");
   });
 
   it("refuses what is counted twice, and what settle did not give", () => {
