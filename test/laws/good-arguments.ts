@@ -1,4 +1,13 @@
-import { baseMass, type ClaimOptions, claim, model, type StudySummary, studyPart } from "@tarewatt/estimate";
+import {
+  baseMass,
+  type ClaimOptions,
+  claim,
+  model,
+  type StudySummary,
+  sealEstimate,
+  settle,
+  studyPart,
+} from "@tarewatt/estimate";
 import {
   acceptanceCurve,
   assemblePack,
@@ -191,6 +200,22 @@ const evidence = {
 const wholeStudy = (): StudySummary =>
   JSON.parse(JSON.stringify(studyPart({ model: moving, evidence, draws: 100, part: [1, 1] })));
 
+const sealOptions = () =>
+  ({
+    ...{
+      name: "invented",
+      date: "2026-11-25",
+      model: { ...moving },
+      evidence: { ...evidence },
+      outputs: ["energy"] as const,
+    },
+    ...{ draws: 100, seed: 1, versions: { program: "1" }, priors: { share: 0.1, mass: q("75 kg"), words: ["why"] } },
+  }) as const;
+const rangeBridgeOptions = () => ({
+  ...{ totalEnergy: q("98 kWh"), usableFraction: 0.93, load, speed: q("80 km/h"), efficiency: 0.92, cycle: udds },
+  ...{ drivetrain, accessories: q("300 W"), climate: { power: q("900 W") } },
+  ...{ label: { factor: 0.7, procedure: "invented" }, rounding: q("1 mi") },
+});
 const ofMaker = () => ({
   ...{
     load: { ...certifiedRoadLoad(certifiedOptions) },
@@ -741,6 +766,46 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     { model: { ...moving }, evidence, coverage: 0.9, degreesOfFreedom: { mass: 12 }, correlations: [] },
   ],
   "estimate.rankUnknowns": () => [{ model: { ...moving }, evidence, output: "energy", draws: 100 }],
+  "estimate.bridge": () => [
+    {
+      ...{ from: { label: "a", value: q("600 km") }, to: { label: "b", value: q("400 km") }, rest: "open" },
+      steps: [{ cause: "c", value: q("500 km"), explanation: "why", working: () => [] }],
+    },
+  ],
+  "estimate.bridgeBetween": () => [
+    {
+      ...{ model: { ...moving }, from: { ...evidence }, to: { mass: q("2100 kg") }, output: "energy" },
+      ...{ order: [{ cause: "c", inputs: ["mass"] }], method: "mean over all orders", labels: { from: "a", to: "b" } },
+    },
+  ],
+  "estimate.rangeBridge": () => [rangeBridgeOptions()],
+  "estimate.revise": () => [
+    {
+      ...{
+        model: { ...moving },
+        evidence: { ...evidence },
+        changes: { mass: q("2100 kg") },
+        outputs: ["energy"] as const,
+      },
+      ...{ method: "mean over all orders", draws: 100, seed: 1 },
+    },
+  ],
+  "estimate.sealEstimate": () => [sealOptions()],
+  "estimate.readSealed": () => [{ text: JSON.stringify(sealEstimate(sealOptions())) }],
+  "estimate.settle": () => [
+    {
+      ...{ sealed: sealEstimate(sealOptions()), outcomes: { energy: q("200 kJ") }, date: "2027-05-04", group: "vans" },
+      ...{ model: { ...moving }, known: { mass: q("2100 kg") }, method: "in the order stated" },
+    },
+  ],
+  "estimate.runningRecord": () => {
+    const settled = settle({
+      sealed: sealEstimate(sealOptions()),
+      outcomes: { energy: q("200 kJ") },
+      date: "2027-05-04",
+    });
+    return [{ settlements: [{ ...settled, outcomes: settled.outcomes.map((each) => ({ ...each })) }] }];
+  },
   "estimate.baseMass": () => [baseOptions],
   "estimate.calibrate": () => [{ comparators: [{ ...ofMaker(), ...certified }] }],
   "estimate.estimateVehicle": () => [vehicleOptions()],

@@ -4,6 +4,11 @@
  * @packageDocumentation
  */
 
+// bridge
+export { type BridgeOptions, type BridgeStep, bridge } from "./bridge/bridge.js";
+export { type BridgeBetweenOptions, bridgeBetween, type InputGroup } from "./bridge/bridge-between.js";
+export type { Bridge, BridgeEnd, BridgeMethod, BridgePart, DifferenceIn } from "./bridge/bridge-result.js";
+export { type RangeBridgeOptions, rangeBridge } from "./bridge/range-bridge.js";
 // calibrate
 export { calibrate } from "./calibrate/calibrate.js";
 export type {
@@ -185,6 +190,24 @@ export {
   rankUnknowns,
   type ShareEstimate,
 } from "./rank/rank-unknowns.js";
+export { type ReviseOptions, revise } from "./revise/revise.js";
+// revise
+export type { RankingChange, RevisedFact, RevisedOutput, Revision } from "./revise/revision.js";
+// settle
+export { type ReadSealedOptions, readSealed } from "./settle/read-sealed.js";
+export {
+  type IntervalScoreInputs,
+  intervalScore,
+  type WilsonInputs,
+  wilsonLower,
+  wilsonUpper,
+} from "./settle/relations.js";
+export { type RunningRecordOptions, runningRecord } from "./settle/running-record.js";
+export type { Coverage, RecordLine, RunningRecord } from "./settle/running-record-result.js";
+export { type SealEstimateOptions, sealEstimate } from "./settle/seal-estimate.js";
+export type { PlainJson, SealedEstimate, SealedInput, SealedOutput } from "./settle/sealed.js";
+export { type SettleOptions, settle } from "./settle/settle.js";
+export type { Figure, JudgedInterval, SettledOutcome, Settlement } from "./settle/settlement.js";
 export type { Limit } from "./solve/limit.js";
 export type { AlwaysReached, LastUnit, LimitShare, NotReached, Reached, Solution } from "./solve/solution.js";
 export { type Sense, type SolveForOptions, solveFor } from "./solve/solve-for.js";

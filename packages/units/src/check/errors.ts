@@ -17,6 +17,7 @@ export type InputErrorCode =
   | "TIME_NOT_INCREASING"
   | "INCONSISTENT"
   | "COUNTED_TWICE"
+  | "DIGEST_MISMATCH"
   | "NOT_VALID_HERE";
 
 /**
