@@ -51,6 +51,7 @@ const batteryOptions = () => ({
   resistanceAgainstTemperature: { ...resistanceAgainstTemperature },
   ...{ resistanceGrowth: 1.2, capacityLeft: 0.9, minimumCellVoltage: q("3 V"), maximumCellVoltage: q("4.2 V") },
   ...{ maximumDischargeCurrent: q("800 A"), maximumChargeCurrent: q("500 A"), name: "invented" },
+  ...{ chargeRateLimit: 2, reserve: { bottom: 0.04, top: 0.03 }, usableFraction: 0.93 },
 });
 const battery = packBattery(batteryOptions());
 const station = {

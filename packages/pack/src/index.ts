@@ -268,6 +268,7 @@ export {
   batteryPower,
   type PowerBothWays,
 } from "./electrical/battery-power.js";
+export type { ChargeRateLimit } from "./electrical/charge-rate-limit.js";
 export { type CurrentAtPowerInputs, currentAtPower } from "./electrical/current-at-power.js";
 export {
   type ResistiveHeatInputs,
@@ -275,7 +276,8 @@ export {
   resistiveHeat,
   reversibleHeat,
 } from "./electrical/heat.js";
-export { type PackBatteryOptions, packBattery } from "./electrical/pack-battery.js";
+export { packBattery } from "./electrical/pack-battery.js";
+export type { PackBatteryOptions } from "./electrical/pack-battery-options.js";
 export { type PackResistanceInputs, packResistance } from "./electrical/pack-resistance.js";
 export {
   type GreatestPowerInputs,
@@ -283,6 +285,7 @@ export {
   type PowerAtVoltageInputs,
   powerAtVoltage,
 } from "./electrical/power-limits.js";
+export type { ChargeReserve, UsableWindow } from "./electrical/usable-window.js";
 export type { CellPlace } from "./envelope/cell-place.js";
 export { type FillSpaceOptions, fillSpace } from "./envelope/fill-space.js";
 export type { FilledSpace, SpaceFilling, SpaceLimit } from "./envelope/filled-space.js";
