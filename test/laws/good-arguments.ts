@@ -654,6 +654,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
         stateOfCharge: 0.6,
         depth: 0.4,
         fastChargeShare: 0.2,
+        fastChargePenalty: 0.3,
         fastRate: 1.2,
         slowRate: 0.2,
       },
