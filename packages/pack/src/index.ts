@@ -140,7 +140,7 @@ export {
   chargeRateBand,
   ironPhosphateChargeBands,
 } from "./charging/temperature-bands.js";
-export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
+export { type Chemistry, type ChemistryName, chemistries } from "./chemistry/chemistries.js";
 export {
   type ChemistryFinding,
   type CompareWithChemistryOptions,
@@ -148,6 +148,7 @@ export {
 } from "./chemistry/compare-with-chemistry.js";
 export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
 export { meanOpenCircuitVoltage } from "./chemistry/mean-open-circuit-voltage.js";
+export type { PublishedRange } from "./chemistry/nominal-voltages.js";
 export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
 export { openCircuitCurve, resistanceCurve, resistanceTable } from "./chemistry/own-curve.js";
 export { type PublishedCell, publishedCells } from "./chemistry/published-cells.js";

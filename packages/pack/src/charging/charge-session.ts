@@ -17,7 +17,7 @@ import { openCircuitEnergy } from "../electrical/battery-energy.js";
 import { readBattery } from "../electrical/read-battery.js";
 import type { Caution } from "../safety/caution.js";
 import { safetyGuidance } from "../safety/guidance.js";
-import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { voltageCautions } from "../safety/voltage-cautions.js";
 import { type AcceptanceCurve, readAcceptance } from "./acceptance.js";
 import { type ChargeLimit, limits } from "./charge-limit.js";
 import { assertChargeable, assertRateLimit, assertWindow, cellTemperature, STATE } from "./charge-options.js";
@@ -210,9 +210,8 @@ function limitedBy({ secondsBy, seconds }: ChargeRun): ChargeSession["limitedBy"
   return Object.freeze(Object.fromEntries(shares.filter(([, share]) => share > 0)));
 }
 
-/** That of the voltage, when it is known and high, and that of charging, which any charge carries. */
+/** That of the voltage, taken for a high one when it is not known, and that of charging, which any charge carries. */
 function cautionsOf(battery: PackBattery | undefined, packVoltage: Quantity<Voltage> | undefined): readonly Caution[] {
-  const caution = packVoltage && highVoltageCaution(packVoltage);
-  const ofVoltage = battery?.cautions ?? (caution === undefined ? [] : [caution]);
+  const ofVoltage = battery?.cautions ?? voltageCautions({ nominalVoltage: packVoltage });
   return Object.freeze([...ofVoltage, safetyGuidance.charging]);
 }

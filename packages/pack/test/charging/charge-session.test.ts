@@ -329,7 +329,7 @@ describe("contradictions", () => {
       "-5 °C: in frost packs refuse to charge, charge slowly or are heated before, because lithium plates; the C-rate of 0.1",
     );
     expect(chargeSession({ ...bare, station }).warnings.join()).toContain("least time possible");
-    expect(chargeSession({ ...plain, station }).cautions.map(({ code }) => code)).toEqual(["CHARGING"]);
+    expect(chargeSession({ ...plain, station }).cautions.map(({ code }) => code)).toEqual(["HIGH_VOLTAGE", "CHARGING"]);
     expect(chargeSession({ ...plain, packVoltage: q("350 V"), station }).cautions.map(({ code }) => code)).toContain(
       "HIGH_VOLTAGE",
     );
