@@ -60,6 +60,7 @@ const batteryOptions = () => ({
   resistanceAgainstTemperature: { ...resistanceAgainstTemperature },
   ...{ resistanceGrowth: 1.2, capacityLeft: 0.9, minimumCellVoltage: q("3 V"), maximumCellVoltage: q("4.2 V") },
   ...{ maximumDischargeCurrent: q("800 A"), maximumChargeCurrent: q("500 A"), name: "invented" },
+  ...{ chargeRateLimit: 2, reserve: { bottom: 0.04, top: 0.03 }, usableFraction: 0.93 },
 });
 const battery = packBattery(batteryOptions());
 const station = {
@@ -678,6 +679,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
         stateOfCharge: 0.6,
         depth: 0.4,
         fastChargeShare: 0.2,
+        fastChargePenalty: 0.3,
         fastRate: 1.2,
         slowRate: 0.2,
       },

@@ -140,7 +140,7 @@ export {
   chargeRateBand,
   ironPhosphateChargeBands,
 } from "./charging/temperature-bands.js";
-export { type Chemistry, type ChemistryName, chemistries, type PublishedRange } from "./chemistry/chemistries.js";
+export { type Chemistry, type ChemistryName, chemistries } from "./chemistry/chemistries.js";
 export {
   type ChemistryFinding,
   type CompareWithChemistryOptions,
@@ -148,6 +148,7 @@ export {
 } from "./chemistry/compare-with-chemistry.js";
 export type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "./chemistry/curve.js";
 export { meanOpenCircuitVoltage } from "./chemistry/mean-open-circuit-voltage.js";
+export type { PublishedRange } from "./chemistry/nominal-voltages.js";
 export { openCircuitCurves } from "./chemistry/open-circuit-curves.js";
 export { openCircuitCurve, resistanceCurve, resistanceTable } from "./chemistry/own-curve.js";
 export { type PublishedCell, publishedCells } from "./chemistry/published-cells.js";
@@ -268,6 +269,7 @@ export {
   batteryPower,
   type PowerBothWays,
 } from "./electrical/battery-power.js";
+export type { ChargeRateLimit } from "./electrical/charge-rate-limit.js";
 export { type CurrentAtPowerInputs, currentAtPower } from "./electrical/current-at-power.js";
 export {
   type ResistiveHeatInputs,
@@ -275,7 +277,8 @@ export {
   resistiveHeat,
   reversibleHeat,
 } from "./electrical/heat.js";
-export { type PackBatteryOptions, packBattery } from "./electrical/pack-battery.js";
+export { packBattery } from "./electrical/pack-battery.js";
+export type { PackBatteryOptions } from "./electrical/pack-battery-options.js";
 export { type PackResistanceInputs, packResistance } from "./electrical/pack-resistance.js";
 export {
   type GreatestPowerInputs,
@@ -283,6 +286,7 @@ export {
   type PowerAtVoltageInputs,
   powerAtVoltage,
 } from "./electrical/power-limits.js";
+export type { ChargeReserve, UsableWindow } from "./electrical/usable-window.js";
 export type { CellPlace } from "./envelope/cell-place.js";
 export { type FillSpaceOptions, fillSpace } from "./envelope/fill-space.js";
 export type { FilledSpace, SpaceFilling, SpaceLimit } from "./envelope/filled-space.js";

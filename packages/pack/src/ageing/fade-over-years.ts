@@ -15,6 +15,7 @@ import { rangeAdded } from "../charging/relations.js";
 import type { AgeingModel } from "./ageing-model.js";
 import { equivalentCycles } from "./equivalent-cycles.js";
 import { type FadeCurve, readFadeCurves } from "./fade-curve.js";
+import { fastChargingDoubts, penalisedBy } from "./fast-charging.js";
 import { type AgeingModelName, readModels } from "./published-ageing-models.js";
 import { spreadOf } from "./spread.js";
 import { tracksOf } from "./tracks.js";
@@ -39,6 +40,11 @@ export interface FadeOverYearsOptions {
   readonly fastChargeShare?: number | Quantity<Ratio> | undefined;
   /** Mean C-rate of fast charging in 1/h; 1.27 when left out, the median of the published curves. Greater than zero. */
   readonly fastRate?: number | Quantity<Ratio> | undefined;
+  /**
+   * Share by which a battery that is only charged fast loses more: raises the loss of the published models in which fast charging is not
+   * worse, in proportion to `fastChargeShare`, for the least of the spread alone. Your own: none is published here. Not negative.
+   */
+  readonly fastChargePenalty?: number | Quantity<Ratio> | undefined;
   /** Mean C-rate of slow charging in 1/h; 0.15 when left out (common practice, no source). Greater than zero. */
   readonly slowRate?: number | Quantity<Ratio> | undefined;
   /** Names of the published models to show; all of {@link publishedAgeingModels} when left out. */
@@ -73,6 +79,8 @@ export interface FadeTrack {
   readonly covers: AgeingModel["covers"];
   /** The years, from 1 on; a curve of your own ends where it ends. */
   readonly points: readonly FadePoint[];
+  /** Whether more fast charging leaves less by this model; absent for a curve of your own, and when nothing is charged fast. */
+  readonly fastChargeCounts?: boolean;
   /** Where it is from. */
   readonly source?: Source;
   /** Where it is used outside its fit, and how it was read. Never empty for a published model. */
@@ -83,7 +91,7 @@ export interface FadeTrack {
 export interface FadeSpread {
   /** Years since the battery was new. */
   readonly year: number;
-  /** Least and most energy left over that when new, over the complete models and curves that reach so far. */
+  /** Least and most energy left over that when new, over the complete models and curves that reach so far; the least with the penalty stated. */
   readonly left: {
     /** The least, 0 to 1. */
     readonly least: number;
@@ -96,6 +104,20 @@ export interface FadeSpread {
     readonly least: Quantity<Length>;
     /** The most. */
     readonly most: Quantity<Length>;
+  };
+  /** Least and most resistance over that when new, over those of them that have one; absent when none has. */
+  readonly resistance?: {
+    /** The least. */
+    readonly least: number;
+    /** The most. */
+    readonly most: number;
+    /** Names of the tracks that are least and most. */
+    readonly by: {
+      /** The one that grows least. */
+      readonly least: string;
+      /** The one that grows most. */
+      readonly most: string;
+    };
   };
   /** Names of the tracks that are least and most. */
   readonly by: {
@@ -135,6 +157,7 @@ const rules = {
   stateOfCharge: FRACTION,
   depth: FRACTION,
   fastChargeShare: FRACTION,
+  fastChargePenalty: { unit: "1", atLeast: 0, atMost: 10, optional: true },
   fastRate: RATE,
   slowRate: RATE,
 } as const satisfies Readonly<Record<string, NumberRule>>;
@@ -159,7 +182,7 @@ const rules = {
 export function fadeOverYears(options: FadeOverYearsOptions): FadeOverYears {
   const read = readOptions("fadeOverYears", options, rules, ["models?", "curves?"]);
   const { temperature, stateOfCharge = 0.6, depth = 0.4, fastChargeShare = 0, fastRate = 1.27, slowRate = 0.15 } = read;
-  const { years } = read;
+  const { years, fastChargePenalty } = read;
   if (!Number.isInteger(years)) throw new InputError("OUT_OF_RANGE", `years must be whole: got ${years}`, { years });
   const models = readModels(options.models);
   const curves = readFadeCurves(options.curves);
@@ -177,14 +200,17 @@ export function fadeOverYears(options: FadeOverYearsOptions): FadeOverYears {
   const newRange = rangeAdded(forRange).in("km");
   const rate = fastChargeShare * fastRate + (1 - fastChargeShare) * slowRate;
   const use = { temperature, stateOfCharge, depth, rate };
-  const tracks = tracksOf({ models, curves, use, perYear, years, usableEnergy: read.usableEnergy, newRange });
+  const fast = fastChargeShare > 0 && rate > slowRate;
+  const given = { models, curves, use, slowRate, fast, perYear, years };
+  const tracks = tracksOf({ ...given, usableEnergy: read.usableEnergy, newRange });
   return Object.freeze({
     equivalentCyclesPerYear: perYear,
     meanRate: rate,
     tracks,
-    spread: spreadOf(tracks, years),
+    spread: spreadOf(tracks, years, penalisedBy(fastChargePenalty ?? 0, fastChargeShare)),
     warnings: Object.freeze([
       "no forecast: published models were fitted to small cells of years ago, and they disagree",
+      ...fastChargingDoubts(tracks, fastChargePenalty),
       ...(fastChargeShare > 0.5
         ? ["most of the energy is charged fast: what that does to large cells at their temperature no model here knows"]
         : []),

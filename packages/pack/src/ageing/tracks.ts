@@ -3,12 +3,16 @@ import { interpolate } from "../check/interpolate.js";
 import type { AgeingModel, AgeingUse } from "./ageing-model.js";
 import type { FadeCurve } from "./fade-curve.js";
 import type { FadePoint, FadeTrack } from "./fade-over-years.js";
+import { losesMoreFast } from "./fast-charging.js";
 
 /** @internal What the tracks are made of. */
 export interface TracksOptions {
   readonly models: readonly AgeingModel[];
   readonly curves: readonly FadeCurve[];
   readonly use: Omit<AgeingUse, "years" | "equivalentCycles">;
+  /** C-rate of slow charging, and whether any is fast. */
+  readonly slowRate: number;
+  readonly fast: boolean;
   /** Full equivalent cycles a year. */
   readonly perYear: number;
   readonly years: number;
@@ -29,7 +33,8 @@ export function tracksOf(options: TracksOptions): readonly FadeTrack[] {
   ]);
 }
 
-function modelTrack(model: AgeingModel, { use, perYear, years, usableEnergy, newRange }: TracksOptions): FadeTrack {
+function modelTrack(model: AgeingModel, options: TracksOptions): FadeTrack {
+  const { use, perYear, years, usableEnergy, newRange, slowRate, fast } = options;
   const always = outsideOf(model, use);
   const points = Array.from({ length: years }, (_, i) => {
     const year = i + 1;
@@ -41,12 +46,14 @@ function modelTrack(model: AgeingModel, { use, perYear, years, usableEnergy, new
     return pointOf({ year, left: Math.max(0, left), resistance, outside }, usableEnergy, newRange);
   });
   const { name, cell, source, covers, notes, fitted } = model;
+  const end = { ...use, years, equivalentCycles: perYear * years };
   const worn = points.find(({ left }) => left < 1 - KNEE);
   return Object.freeze({
     name,
     cell,
     covers,
     points: Object.freeze(points),
+    ...(fast && { fastChargeCounts: losesMoreFast(model, end, slowRate) }),
     source,
     warnings: Object.freeze([
       ...notes,

@@ -1,6 +1,7 @@
 import type { Length, Quantity, Step, Volume } from "@tarewatt/units";
 import { readSource } from "../check/read-source.js";
 import { readText } from "../check/read-text.js";
+import { voltageOfOtherChemistry } from "../chemistry/nominal-voltages.js";
 import type { CellProperties } from "./cell.js";
 import { cellEnergy } from "./cell-energy.js";
 import type { CellOptions } from "./cell-options.js";
@@ -44,7 +45,10 @@ export function cellProperties(options: CellOptions, { form, sizes, volume, volu
     ...(designation !== undefined && { designation }),
     ...(source && { source }),
     label: designation ?? inWords(form, sizes, options),
-    warnings: Object.freeze(cellWarnings(densities)),
+    warnings: Object.freeze([
+      ...cellWarnings(densities),
+      ...voltageOfOtherChemistry(chemistry, nominalVoltage.in("V")),
+    ]),
     working: () => [
       volumeStep(),
       cellEnergy.explain(charge),

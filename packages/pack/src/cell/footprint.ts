@@ -42,8 +42,8 @@ export const energyPerArea: Relation<EnergyPerAreaInputs, Quantity<Quotient<Ener
   evaluate: ({ energy, area }) => energy / area,
 });
 
-/** Which way a cell stands: by the size that points up. */
-export type CellStanding = "height up" | "width up" | "thickness up";
+/** Which way a cell stands: by the size that points up; of a cylinder that lies, by the direction of its axis in the vehicle. */
+export type CellStanding = "height up" | "width up" | "thickness up" | "axis along" | "axis across";
 
 /** A cell on its footprint, standing one way. */
 export interface CellFootprint {

@@ -8,6 +8,7 @@ import {
   positiveElectrodes,
   writeDesignation,
 } from "./designation.js";
+import { whyNoDesignation } from "./why-no-designation.js";
 
 /** One way to read a designation. */
 export interface DesignationReading {
@@ -38,6 +39,8 @@ interface Cut {
 }
 
 const PATTERN = /^(\d{1,3})?([IL])(Fp|Mp|C|N|M|V|T|F|X)([RP])([\dt/]+)(?:-(\d{1,3}))?$/;
+/** What makers add to tell their own cells apart: it holds a capital letter, by which it differs from a count in parallel. */
+const SUFFIX = /^(.*?\d)((?:[- ]\d{0,3})?[A-Z][A-Z\d]{0,5})$/;
 
 /**
  * Reads the designation of a cell after IEC 61960, such as `INR19/65`, `ICP103450` or `2ICP08/34/150-2`, and the trade names
@@ -46,7 +49,8 @@ const PATTERN = /^(\d{1,3})?([IL])(Fp|Mp|C|N|M|V|T|F|X)([RP])([\dt/]+)(?:-(\d{1,
  * With slashes every size is in whole millimetres, or in tenths after a `t`, and is the largest one, rounded up. Without, the
  * digits can be cut in several ways: of cylinders, five digits are a diameter and a height in tenths of a millimetre (65.0) in
  * the older form, or in whole ones (120) in newer trade names; of prismatic cells, the trade also writes the thickness
- * in tenths. Then all readings are given, and a warning. Source: IEC 61960-3, clause 5.1, seen quoted; trade habits are common
+ * in tenths. Then all readings are given, and a warning. What a maker adds to the sizes (`INR21700-50E`, `INR18650 MJ1`) is named in a
+ * warning and left out: the standard knows digits alone behind the dash, the cells in parallel. Source: IEC 61960-3, clause 5.1, seen quoted; trade habits are common
  * practice without a source.
  *
  * @param text - the designation, without blanks
@@ -61,6 +65,14 @@ const PATTERN = /^(\d{1,3})?([IL])(Fp|Mp|C|N|M|V|T|F|X)([RP])([\dt/]+)(?:-(\d{1,
 export function readDesignation(text: string): DesignationReadings {
   const given = readText("designation", text);
   if (given === undefined) refuse(text);
+  const [, base, suffix] = SUFFIX.exec(given) ?? [];
+  if (base === undefined || suffix === undefined) return readBare(given);
+  const read = readBare(base);
+  const left = `'${suffix.trim()}' is no part of a designation: it is taken for the maker's own suffix and left out`;
+  return Object.freeze({ ...read, warnings: Object.freeze([left, ...read.warnings]) });
+}
+
+function readBare(given: string): DesignationReadings {
   if (/^\d{4,5}$/.test(given)) return readings(given, cylinderCuts(given), {}, "cylindrical");
   const match = PATTERN.exec(given);
   if (match === null) refuse(given);
@@ -91,11 +103,16 @@ function readings(given: string, cuts: readonly Cut[], labels: DesignationLabels
   return Object.freeze({
     likely,
     all: Object.freeze(all),
-    warnings: Object.freeze(
-      others.length === 0
+    warnings: Object.freeze([
+      ...(others.length === 0
         ? []
-        : [`'${given}' has no slashes and is read as ${likely.written}; it may also mean ${others.join(" or ")}`],
-    ),
+        : [`'${given}' has no slashes and is read as ${likely.written}; it may also mean ${others.join(" or ")}`]),
+      ...(labels.series === undefined && (labels.parallel ?? 0) >= 10
+        ? [
+            `'-${labels.parallel}' is read as ${labels.parallel} cells in parallel; some makers write a suffix of their own there`,
+          ]
+        : []),
+    ]),
   });
 }
 
@@ -133,12 +150,13 @@ function slashCut(digits: string): Cut[] {
 
 /** A cylinder is taller than wide, or the trade would call it a button: that decides which cut is likelier. */
 function cylinderCuts(digits: string): Cut[] {
-  if (!/^\d{4,5}$/.test(digits)) return [];
+  if (!/^\d{4,6}$/.test(digits)) return [];
   const diameter = Number(digits.slice(0, 2));
   const height = Number(digits.slice(2));
   const whole = { sizes: [diameter, height], how: "height in whole mm, as newer trade names write it" };
   if (digits.length === 4) return [whole];
   const tenths = { sizes: [diameter, height / 10], how: "height in tenths of a mm, the older form" };
+  if (digits.length === 6) return [tenths];
   return height / 10 > diameter ? [tenths, whole] : [whole, tenths];
 }
 
@@ -158,9 +176,12 @@ function boxCuts(digits: string): Cut[] {
       },
     ];
   }
-  if (!/^\d{7}$/.test(digits)) return [];
   // A size of 100 mm and more takes three digits; the standard then wants slashes, and the trade leaves them out.
   const at = (from: number, to: number): number => Number(digits.slice(from, to));
+  if (/^\d{8}$/.test(digits)) {
+    return [{ sizes: [at(0, 2), at(2, 5), at(5, 8)], how: "sizes in mm, three digits for width and height" }];
+  }
+  if (!/^\d{7}$/.test(digits)) return [];
   return [
     { sizes: [at(0, 2), at(2, 4), at(4, 7)], how: "sizes in mm, three digits for the height" },
     { sizes: [at(0, 2), at(2, 5), at(5, 7)], how: "sizes in mm, three digits for the width" },
@@ -168,9 +189,11 @@ function boxCuts(digits: string): Cut[] {
 }
 
 function refuse(given: unknown): never {
+  const why = typeof given === "string" ? `: ${whyNoDesignation(given)}` : "";
   throw new InputError(
     "WRONG_CHOICE",
-    `designation must be one after IEC 61960, such as INR19/65 or ICP08/34/150, or a trade name of four or five digits: got ${describeGiven(given)}`,
+    "designation must be one after IEC 61960, such as INR19/65 or ICP08/34/150, or a trade name of four or five digits: got " +
+      `${describeGiven(given)}${why}`,
     { given },
   );
 }

@@ -17,12 +17,13 @@ import { openCircuitEnergy } from "../electrical/battery-energy.js";
 import { readBattery } from "../electrical/read-battery.js";
 import type { Caution } from "../safety/caution.js";
 import { safetyGuidance } from "../safety/guidance.js";
-import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { voltageCautions } from "../safety/voltage-cautions.js";
 import { type AcceptanceCurve, readAcceptance } from "./acceptance.js";
 import { type ChargeLimit, limits } from "./charge-limit.js";
-import { assertRateLimit, assertWindow, cellTemperature, STATE } from "./charge-options.js";
+import { assertChargeable, assertRateLimit, assertWindow, cellTemperature, STATE } from "./charge-options.js";
 import { type ChargeRun, chargeRun } from "./charge-run.js";
 import { readConverter, type VoltageConverter } from "./converter.js";
+import { displayed, WHOLE } from "./displayed.js";
 import { readStation } from "./read-station.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
 import { sessionDoubts, voltagesThatFit } from "./session-doubts.js";
@@ -35,11 +36,17 @@ import type { ChargingStation } from "./station.js";
 export interface ChargeSessionOptions {
   /** What the vehicle is plugged into. */
   readonly station: ChargingStation;
-  /** State of charge at the beginning, 0 to 1: of the cells with `battery`, of the usable energy without. */
+  /**
+   * State of charge at the beginning, 0 to 1, as a driver sees it: of the usable energy. Of the whole cells only with a `battery`
+   * that has no usable window, which is doubted.
+   */
   readonly from: number | Quantity<Ratio>;
   /** State of charge wanted, above `from`. */
   readonly to: number | Quantity<Ratio>;
-  /** The battery, when voltage, loss and its taper are to be computed. C-rates then refer to the energy of its full cells. */
+  /**
+   * The battery, when voltage, loss and its taper are to be computed. Its usable window says what 0 and 100 % are, and what energy
+   * C-rates refer to: give `packBattery` a reserve, a usable fraction, or a pack that has one.
+   */
   readonly battery?: PackBattery | undefined;
   /** Usable energy, when no battery is given. Greater than zero. */
   readonly usableEnergy?: Quantity<Energy> | undefined;
@@ -50,8 +57,8 @@ export interface ChargeSessionOptions {
   /** The most that the battery takes at each state of charge. */
   readonly acceptance?: AcceptanceCurve | undefined;
   /**
-   * Greatest C-rate by power at any state of charge, in 1/h: of a cold battery, for example. Greater than zero: where a
-   * {@link chargeRateBand} says 0, the battery must be heated or cooled first.
+   * Greatest C-rate by power at any state of charge, in 1/h: of a cold battery, for example; a `battery` has its own limit of
+   * temperature beside it. Greater than zero: where a {@link chargeRateBand} says 0, the battery must be heated or cooled first.
    */
   readonly rateLimit?: number | Quantity<Ratio> | undefined;
   /** What lifts the station's voltage in the vehicle; used when the station does not reach the voltage of the full pack. */
@@ -80,8 +87,10 @@ export interface ChargeEnergy {
 export interface ChargeSession {
   /** How long it takes. */
   readonly time: Quantity<Time>;
-  /** State of charge at the end. */
+  /** State of charge at the end, as a driver sees it. */
   readonly reached: number;
+  /** Energy that states of charge and C-rates refer to. */
+  readonly usableEnergy: Quantity<Energy>;
   /** Whether it got there, or the battery tapered off before. */
   readonly endedBy: "state of charge" | "taper";
   /** Energies, by boundary. */
@@ -122,7 +131,7 @@ const rules = {
  * acceptance curve, the C-rate limit, the battery's own limits of voltage and current, and a converter in the vehicle where
  * the station's voltage is too low for the pack. It is stepped in a thousand equal parts of the charge. It ends early when
  * the battery takes less than C/50 (common practice, no source). Pauses, balancing of cells, and a battery that heats up or
- * cools down on the way are not modelled; cells below 15 °C without a rate limit are doubted.
+ * cools down on the way are not modelled; cells below 15 °C or above 45 °C without a rate limit are doubted.
  *
  * @param options - station, states of charge, and what is known about the battery
  * @throws InputError `INCONSISTENT` when station and pack contradict each other (said in words), when `to` is not above
@@ -142,9 +151,11 @@ export function chargeSession(options: ChargeSessionOptions): ChargeSession {
   assertWindow(from, to);
   assertRateLimit(rateLimit);
   const station = readStation(options.station);
-  const battery = options.battery === undefined ? undefined : readBattery(options.battery);
+  const ofCells = options.battery === undefined ? undefined : readBattery(options.battery);
+  assertChargeable(ofCells);
+  const battery = ofCells && displayed(ofCells, ofCells.usableWindow ?? WHOLE);
   const acceptance = options.acceptance === undefined ? undefined : readAcceptance(options.acceptance);
-  const usableEnergy = readEnergy(battery, read.usableEnergy);
+  const usableEnergy = readEnergy(ofCells, read.usableEnergy);
   const celsius = cellTemperature(battery, read.temperature);
   const ofVehicle = options.converter === undefined ? undefined : readConverter(options.converter);
   const converter = voltagesThatFit({ station, battery, packVoltage, from, converter: ofVehicle });
@@ -163,6 +174,7 @@ export function chargeSession(options: ChargeSessionOptions): ChargeSession {
   return Object.freeze({
     time,
     reached: run.reached,
+    usableEnergy: forRate.usableEnergy,
     endedBy: run.reached < to ? "taper" : "state of charge",
     energy: Object.freeze({
       stored: quantity(run.atBattery - run.lost, "J").to("kWh"),
@@ -189,7 +201,8 @@ function readEnergy(battery: PackBattery | undefined, usableEnergy: number | und
   if ((battery === undefined) === (usableEnergy === undefined)) {
     throw new InputError("INCONSISTENT", "chargeSession takes either battery or usableEnergy: give one of them", {});
   }
-  return usableEnergy ?? openCircuitEnergy({ battery: battery as PackBattery }).in("J");
+  if (battery === undefined) return usableEnergy as number;
+  return openCircuitEnergy({ battery, ...(battery.usableWindow ?? WHOLE) }).in("J");
 }
 
 function limitedBy({ secondsBy, seconds }: ChargeRun): ChargeSession["limitedBy"] {
@@ -197,9 +210,8 @@ function limitedBy({ secondsBy, seconds }: ChargeRun): ChargeSession["limitedBy"
   return Object.freeze(Object.fromEntries(shares.filter(([, share]) => share > 0)));
 }
 
-/** That of the voltage, when it is known and high, and that of charging, which any charge carries. */
+/** That of the voltage, taken for a high one when it is not known, and that of charging, which any charge carries. */
 function cautionsOf(battery: PackBattery | undefined, packVoltage: Quantity<Voltage> | undefined): readonly Caution[] {
-  const caution = packVoltage && highVoltageCaution(packVoltage);
-  const ofVoltage = battery?.cautions ?? (caution === undefined ? [] : [caution]);
+  const ofVoltage = battery?.cautions ?? voltageCautions({ nominalVoltage: packVoltage });
   return Object.freeze([...ofVoltage, safetyGuidance.charging]);
 }

@@ -1,9 +1,9 @@
 import type { Power, Quantity } from "@tarewatt/units";
-import { COOL, publishedCold } from "./cold.js";
 import { FASTEST_RATE } from "./fastest-rate.js";
 import type { Standing } from "./percentile.js";
 import { publishedAcceptance } from "./published-acceptance.js";
 import { directSupplyLimits } from "./standard-supplies.js";
+import { COOL, publishedCold } from "./temperature-doubts.js";
 
 /** @internal What a claim about a fast charge is doubted by. */
 export interface ClaimFigures {

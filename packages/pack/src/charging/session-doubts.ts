@@ -2,9 +2,9 @@ import { InputError, quantity } from "@tarewatt/units";
 import type { PackBattery } from "../electrical/battery.js";
 import type { LimitedCharge } from "./charge-limit.js";
 import type { ChargeRun } from "./charge-run.js";
-import { coldDoubts } from "./cold.js";
 import type { ConverterRead } from "./converter.js";
 import type { StationRead } from "./read-station.js";
+import { temperatureDoubts } from "./temperature-doubts.js";
 
 /**
  * @internal Refuses a station and a pack whose voltages cannot meet, and a limit that needs a voltage that is not known. Returns
@@ -63,10 +63,11 @@ export function voltagesThatFit(given: {
   return undefined;
 }
 
-/** Published curves are counted on usable energy, and a driver reads the charge of the usable window. */
+/** A driver reads, and published curves count, the charge of the usable window. */
 const OF_THE_CELLS =
-  "with a battery model, charges and C-rates are those of the cells' whole energy; published curves and a display go by the usable " +
-  "energy, some 7 % less on 19 packs: energy, power and range added come out high by that";
+  "no usable window of the battery is known: charges and C-rates are those of the cells' whole energy, some 7 % more than a display " +
+  "and published curves go by (19 packs): energy, power and range added come out high by that; give packBattery a reserve or a " +
+  "usableFraction";
 
 /** Power in W, in kW with three digits. */
 const inKilowatts = (watts: number): string => quantity(watts / 1000, "kW").format();
@@ -97,8 +98,11 @@ export function sessionDoubts(
       "only voltage and current limit the battery; packs take less, against heat and plating: this is the least time",
     );
   }
-  if (battery !== undefined && acceptance !== undefined) found.push(OF_THE_CELLS);
-  if (celsius !== undefined) found.push(...coldDoubts(celsius, rateLimit));
+  if (battery !== undefined && battery.usableWindow === undefined) found.push(OF_THE_CELLS);
+  // A battery says by itself how its own limit of temperature came about.
+  if (celsius !== undefined && battery?.chargeRateLimit?.basis !== "published") {
+    found.push(...temperatureDoubts(celsius, Math.min(rateLimit, battery?.chargeRateLimit?.rate ?? rateLimit)));
+  }
   if (idle) {
     found.push("the converter is not used: the station reaches the voltage of the full pack");
   }
@@ -119,5 +123,6 @@ export function sessionDoubts(
         : "the battery";
     found.push(`the charge ends at ${shown} %: beyond it ${by} leaves less than C/50`);
   }
-  return found;
+  // A battery that is hot says so by itself.
+  return [...new Set(found)];
 }

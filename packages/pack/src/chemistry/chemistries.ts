@@ -1,19 +1,8 @@
 import type { Source } from "@tarewatt/units";
 import { frozen } from "../check/frozen.js";
+import { nominalVoltages, type PublishedRange } from "./nominal-voltages.js";
 import type { openCircuitCurves } from "./open-circuit-curves.js";
 import type { electrodeMaterials } from "./theoretical-capacity.js";
-
-/** A range that was published for cells of one era. */
-export interface PublishedRange {
-  /** Which cells, and of when. */
-  readonly era: string;
-  /** Lower end. */
-  readonly low: number;
-  /** Upper end; equal to the lower one where a single value was published. */
-  readonly high: number;
-  /** Where it is from. */
-  readonly source: Source;
-}
 
 /** What is published about the cells of one chemistry. */
 export interface Chemistry {
@@ -78,7 +67,7 @@ export const chemistries: {
 } = /* @__PURE__ */ frozen({
   LCO: {
     name: "lithium cobalt oxide",
-    nominalVoltage: /* @__PURE__ */ range(early, 3.7, 3.7, table),
+    nominalVoltage: nominalVoltages.LCO,
     specificEnergy: [/* @__PURE__ */ range(early, 195, 195, table)],
     energyDensity: [/* @__PURE__ */ range(early, 560, 560, table)],
     openCircuit: [],
@@ -87,7 +76,7 @@ export const chemistries: {
   },
   LMO: {
     name: "lithium manganese oxide",
-    nominalVoltage: /* @__PURE__ */ range(early, 3.9, 3.9, table),
+    nominalVoltage: nominalVoltages.LMO,
     specificEnergy: [/* @__PURE__ */ range(early, 150, 150, table)],
     energyDensity: [/* @__PURE__ */ range(early, 420, 420, table)],
     openCircuit: [],
@@ -96,7 +85,7 @@ export const chemistries: {
   },
   NMC: {
     name: "lithium nickel manganese cobalt oxide",
-    nominalVoltage: /* @__PURE__ */ range(automotive, 3.6, 3.7, recalled),
+    nominalVoltage: nominalVoltages.NMC,
     specificEnergy: [
       /* @__PURE__ */ range(early, 174, 205, slideToTable),
       /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
@@ -111,7 +100,7 @@ export const chemistries: {
   },
   NCA: {
     name: "lithium nickel cobalt aluminium oxide",
-    nominalVoltage: /* @__PURE__ */ range(early, 3.6, 3.6, table),
+    nominalVoltage: nominalVoltages.NCA,
     specificEnergy: [
       /* @__PURE__ */ range(early, 220, 220, table),
       /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
@@ -126,7 +115,7 @@ export const chemistries: {
   },
   LFP: {
     name: "lithium iron phosphate",
-    nominalVoltage: /* @__PURE__ */ range(early, 3.2, 3.2, table),
+    nominalVoltage: nominalVoltages.LFP,
     specificEnergy: [
       /* @__PURE__ */ range(early, 90, 130, table),
       /* @__PURE__ */ range(prismatic, 160, 190, recalled),
@@ -141,7 +130,7 @@ export const chemistries: {
   },
   LMFP: {
     name: "lithium manganese iron phosphate",
-    nominalVoltage: /* @__PURE__ */ range(automotive, 3.7, 3.9, recalled),
+    nominalVoltage: nominalVoltages.LMFP,
     specificEnergy: [/* @__PURE__ */ range(automotive, 180, 220, recalled)],
     energyDensity: [],
     openCircuit: [],
@@ -150,7 +139,7 @@ export const chemistries: {
   },
   sodiumIon: {
     name: "sodium ion, layered oxide",
-    nominalVoltage: /* @__PURE__ */ range(automotive, 3, 3.1, recalled),
+    nominalVoltage: nominalVoltages.sodiumIon,
     specificEnergy: [/* @__PURE__ */ range(automotive, 140, 160, points)],
     energyDensity: [/* @__PURE__ */ range(automotive, 250, 330, points)],
     openCircuit: [],

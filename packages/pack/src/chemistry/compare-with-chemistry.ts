@@ -1,7 +1,8 @@
 import { readOptions } from "@tarewatt/units";
 import type { Cell } from "../cell/cell.js";
 import { readCell } from "../cell/read-cell.js";
-import type { ChemistryName, PublishedRange } from "./chemistries.js";
+import type { ChemistryName } from "./chemistries.js";
+import { type PublishedRange, VOLTAGE_SLACK } from "./nominal-voltages.js";
 import { placeAmong } from "./place-among.js";
 import { readChemistry } from "./read-chemistry.js";
 
@@ -22,9 +23,6 @@ export interface ChemistryFinding {
   /** The same as a sentence that names both figures. */
   readonly statement: string;
 }
-
-/** Data sheets state nominal voltages for different rates, and round them: so far apart they are one (common practice, no source). */
-const VOLTAGE_SLACK = 0.1;
 
 /**
  * Sets a cell beside the published cells of its chemistry: nominal voltage, specific energy, energy density.

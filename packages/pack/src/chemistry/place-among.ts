@@ -1,4 +1,4 @@
-import type { PublishedRange } from "./chemistries.js";
+import type { PublishedRange } from "./nominal-voltages.js";
 
 /** @internal Where a figure lies among the published ranges of a chemistry. */
 export interface PlaceAmong {

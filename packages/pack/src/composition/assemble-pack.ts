@@ -18,7 +18,8 @@ import { specificEnergy } from "../cell/specific-energy.js";
 import { assertWhole } from "../check/assert-whole.js";
 import { isArray } from "../check/is-array.js";
 import { readText } from "../check/read-text.js";
-import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { voltageCautions } from "../safety/voltage-cautions.js";
+import { assertPacking } from "./assert-packing.js";
 import { cellMassFractionOf, cellVolumeFractionOf } from "./cell-fractions.js";
 import { massOfCells } from "./masses.js";
 import type { Pack } from "./pack.js";
@@ -96,7 +97,7 @@ const MOST_PARTS = 1000;
  * @param options - cell, arrangement, parts, and what was stated elsewhere
  * @returns the pack, which can show its working
  * @throws InputError `INCONSISTENT` when a stated mass lies below that of the cells, or the outer volume below that of what is
- *   in it; `OUT_OF_RANGE`, `NEGATIVE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`,
+ *   in it, or so small that round cells would fill more than circles can; `OUT_OF_RANGE`, `NEGATIVE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`,
  *   `MISSING_OPTION`, `UNKNOWN_OPTION`
  * @example
  * const cell = prismaticCell({
@@ -128,12 +129,12 @@ export function assemblePack(options: AssemblePackOptions): AssembledPack {
   const cellsVolume = volumeOfCells({ cellCount, cellVolume: cell.volume });
   const material = cellsVolume.in("L") + sum(parts, ({ volume }) => volume?.in("L") ?? 0);
   assertRoom(outerVolume, material);
+  if (outerVolume !== undefined) assertPacking(cell, cellsVolume.in("L") / outerVolume);
   const forVolume = options.outerVolume && { cellsVolume, packVolume: options.outerVolume };
   const forUsable = options.usableFraction !== undefined && {
     totalEnergy: total,
     usableFraction: options.usableFraction,
   };
-  const caution = highVoltageCaution(maximumVoltage ?? nominalVoltage);
   const cellMassFraction = cellMassFractionOf(forFraction);
 
   return Object.freeze({
@@ -147,7 +148,7 @@ export function assemblePack(options: AssemblePackOptions): AssembledPack {
     parts: Object.freeze(parts),
     cellMassFraction,
     ...(forVolume && { cellVolumeFraction: cellVolumeFractionOf(forVolume) }),
-    cautions: Object.freeze(caution === undefined ? [] : [caution]),
+    cautions: voltageCautions(arrangement),
     warnings: Object.freeze([
       ...cell.warnings,
       ...unknownMaximum(arrangement),

@@ -1,9 +1,11 @@
 import { type Energy, type NumberRule, type Quantity, type Ratio, readOptions, type Voltage } from "@tarewatt/units";
 import { arrangePack, type Rounding } from "../arrangement/arrange-pack.js";
 import type { Cell } from "../cell/cell.js";
+import { readCell } from "../cell/read-cell.js";
 import { specificEnergy } from "../cell/specific-energy.js";
 import { readText } from "../check/read-text.js";
-import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { voltageCautions } from "../safety/voltage-cautions.js";
+import { assertPacking } from "./assert-packing.js";
 import { cellMassFractionPrior } from "./cell-mass-fraction-prior.js";
 import { massBesideCells, massOfCells, massOfPack } from "./masses.js";
 import type { Pack, PackWithUsableEnergy } from "./pack.js";
@@ -23,7 +25,7 @@ export interface PackOptions {
   readonly cellMassFraction: number | Quantity<Ratio>;
   /** Usable energy over total energy: more than 0, at most 1. See {@link usableFractionPrior}. */
   readonly usableFraction?: number | Quantity<Ratio> | undefined;
-  /** Volume of the cells over volume of the pack: more than 0, at most 1. */
+  /** Volume of the cells over volume of the pack: more than 0, at most 1; of round cells at most {@link hexagonalPackingFraction}. */
   readonly cellVolumeFraction?: number | Quantity<Ratio> | undefined;
   /** Which whole number of cells in parallel to take; `"nearest"` when left out. */
   readonly rounding?: Rounding | undefined;
@@ -51,8 +53,8 @@ const rules = {
  *
  * @param options - cell, total energy, nominal voltage, the fractions, and how to round
  * @returns the pack, which can show its working
- * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`,
- *   `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @throws InputError `INCONSISTENT` for round cells that fill more than circles can; `NEGATIVE`, `OUT_OF_RANGE`,
+ *   `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const cell = prismaticCell({
  *   ...{ thickness: q("52 mm"), width: q("148 mm"), height: q("102 mm"), mass: q("2.03 kg") },
@@ -66,8 +68,13 @@ export function composePack(
 ): PackWithUsableEnergy;
 export function composePack(options: PackOptions): Pack;
 export function composePack(options: PackOptions): Pack {
-  const { cellMassFraction } = readOptions("composePack", options, rules, ["cell", "rounding?", "construction?"]);
+  const { cellMassFraction, cellVolumeFraction } = readOptions("composePack", options, rules, [
+    "cell",
+    "rounding?",
+    "construction?",
+  ]);
   const { cell, energy: energyWanted, nominalVoltage: voltageWanted, rounding } = options;
+  assertPacking(readCell(cell), cellVolumeFraction);
   const construction = readText("construction", options.construction);
   const arrangement = arrangePack({ cell, energy: energyWanted, nominalVoltage: voltageWanted, rounding });
   const { cellCount, energy: total, nominalVoltage, maximumVoltage, capacity } = arrangement;
@@ -88,7 +95,6 @@ export function composePack(options: PackOptions): Pack {
     cellsVolume,
     cellVolumeFraction: options.cellVolumeFraction,
   };
-  const caution = highVoltageCaution(maximumVoltage ?? nominalVoltage);
 
   return Object.freeze({
     cell,
@@ -101,7 +107,7 @@ export function composePack(options: PackOptions): Pack {
     volume: Object.freeze({ cells: cellsVolume, ...(forVolume && { total: volumeOfPack(forVolume) }) }),
     specificEnergy: Object.freeze({ cell: cell.specificEnergy, pack: specificEnergy(forDensity) }),
     capacity,
-    cautions: Object.freeze(caution === undefined ? [] : [caution]),
+    cautions: voltageCautions(arrangement),
     warnings: Object.freeze([
       ...cell.warnings,
       ...arrangement.warnings,

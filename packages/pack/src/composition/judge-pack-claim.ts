@@ -1,5 +1,6 @@
 import { type Quantity, quantity, type SpecificEnergy } from "@tarewatt/units";
-import { type Chemistry, chemistries, type PublishedRange } from "../chemistry/chemistries.js";
+import { type Chemistry, chemistries } from "../chemistry/chemistries.js";
+import type { PublishedRange } from "../chemistry/nominal-voltages.js";
 import { placeAmong } from "../chemistry/place-among.js";
 import type { PackClaim, PackClaimVerdict } from "./check-pack-claim.js";
 

@@ -3,6 +3,7 @@ import {
   InputError,
   type Mass,
   type NumberRule,
+  nearest,
   type Quantity,
   quantity,
   type Ratio,
@@ -24,7 +25,10 @@ export interface ReplacedBodyPart {
 export interface StructuralCreditOptions {
   /** Parts of the body that the pack replaces. */
   readonly replaced?: readonly ReplacedBodyPart[] | undefined;
-  /** Names of parts that the base mass leaves out already: they save nothing again. */
+  /**
+   * Names of parts that the base mass leaves out already: they save nothing again. A name that nearly is one of `replaced` is refused;
+   * one that is none of them is warned about.
+   */
   readonly leftOutOfBase?: readonly string[] | undefined;
   /** Claimed saving over the mass of the vehicle: 0 to 0.3. See `structuralPackClaim`. */
   readonly claimedShare?: number | Quantity<Ratio> | undefined;
@@ -90,6 +94,7 @@ export function structuralCredit(options: StructuralCreditOptions): StructuralCr
       twice(`'${name}' stands twice among the replaced parts`);
     seen.add(name);
   }
+  assertNoneNear(gone, [...seen]);
   if (claimedShare !== undefined && claimedFor === undefined) {
     throw new InputError(
       "MISSING_OPTION",
@@ -108,9 +113,34 @@ export function structuralCredit(options: StructuralCreditOptions): StructuralCr
     basis: replaced === undefined ? "a claim, no measurement" : `parts replaced: ${[...seen].join(", ")}`,
     warnings: Object.freeze([
       ...(replaced === undefined ? ["the saving is a claim for one vehicle, and need not scale to another"] : []),
+      ...idleDoubts(gone, replaced === undefined),
       ...(saved < 0 ? [`the pack is heavier by more than it takes off the body: ${quantity(saved, "kg")}`] : []),
     ]),
   });
+}
+
+/** A name that nearly is that of a replaced part is a slip that would count the part twice. */
+function assertNoneNear(gone: readonly string[], replaced: readonly string[]): void {
+  for (const name of gone) {
+    const [near] = nearest(plain(name), replaced.map(plain));
+    if (near === undefined) continue;
+    throw new InputError(
+      "COUNTED_TWICE",
+      `leftOutOfBase names '${name}', and no replaced part is called so: did you mean '${near}'? It cannot be left out and taken ` +
+        "off again; where they are two parts, give them names further apart",
+      { name, near },
+    );
+  }
+}
+
+function idleDoubts(idle: readonly string[], claim: boolean): string[] {
+  if (idle.length === 0) return [];
+  const names = idle.map((name) => `'${name}'`).join(", ");
+  return [
+    claim
+      ? `a claim does not say which parts it holds: whether ${names}, left out of the base mass, is counted twice is not known`
+      : `${names}, left out of the base mass, is none of the replaced parts: it changes nothing`,
+  ];
 }
 
 /** A capital letter or a space makes no other part. */

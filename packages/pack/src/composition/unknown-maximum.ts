@@ -1,5 +1,6 @@
 import type { Quantity, Voltage } from "@tarewatt/units";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { FULL_OVER_NOMINAL } from "../safety/voltage-cautions.js";
 
 /** Voltages of a pack, as far as known. */
 interface Voltages {
@@ -7,10 +8,7 @@ interface Voltages {
   readonly maximumVoltage?: Quantity<Voltage>;
 }
 
-/** Full charge lies up to a third above the nominal voltage, over all chemistries in use (common practice, no source). */
-const FULL_OVER_NOMINAL = 1.33;
-
-/** @internal The caution looks at the nominal voltage when nothing else is known, and could stay silent when it should not. */
+/** @internal Doubt where the caution had to take the voltage at full charge for a high one. */
 export function unknownMaximum({ nominalVoltage, maximumVoltage }: Voltages): string[] {
   if (maximumVoltage !== undefined || highVoltageCaution(nominalVoltage) !== undefined) return [];
   const full = nominalVoltage.times(FULL_OVER_NOMINAL);

@@ -12,6 +12,7 @@ import {
 import type { Caution } from "../safety/caution.js";
 import type { PackBattery } from "./battery.js";
 import { readBattery } from "./read-battery.js";
+import { voltageIntegral } from "./voltage-integral.js";
 
 /** Options of {@link openCircuitEnergy}. */
 export interface OpenCircuitEnergyOptions {
@@ -24,7 +25,7 @@ export interface OpenCircuitEnergyOptions {
 }
 
 const STATE = { unit: "1", atLeast: 0, atMost: 1, optional: true } as const satisfies NumberRule;
-/** As many as the table of a battery has, so that between whole steps nothing is lost. */
+/** Steps of a discharge. */
 const STEPS = 1000;
 
 /**
@@ -44,19 +45,6 @@ export function openCircuitEnergy(options: OpenCircuitEnergyOptions): Quantity<E
   const { from = 0, to = 1 } = readOptions("openCircuitEnergy", options, { from: STATE, to: STATE }, ["battery"]);
   const battery = readBattery(options.battery);
   return quantity((voltageIntegral(battery.openCircuitVoltage, from, to) * battery.capacity.in("Ah")) / 1000, "kWh");
-}
-
-/** Integral of the open-circuit voltage over the state of charge, in V: exact for the table of the battery. */
-function voltageIntegral(openCircuitVoltage: (state: number) => number, from: number, to: number): number {
-  if (to < from) return -voltageIntegral(openCircuitVoltage, to, from);
-  let sum = 0;
-  let left = from;
-  for (let step = Math.floor(from * STEPS) + 1; left < to; step++) {
-    const right = Math.min(step / STEPS, to);
-    sum += ((right - left) * (openCircuitVoltage(left) + openCircuitVoltage(right))) / 2;
-    left = right;
-  }
-  return sum;
 }
 
 /** Options of {@link dischargeAtPower}. */
@@ -95,8 +83,8 @@ export interface Discharge {
  * Energy that a battery delivers at a constant power, until a state of charge or its cut-off.
  *
  * The boundary is the terminals of the battery, direct current. It is stepped by 0.1 % of charge at most, at the middle of
- * each step. The pack's management would keep a reserve of charge that the driver never sees: give the two ends of the
- * window that is used.
+ * each step. The pack's management keeps a reserve of charge that the driver never sees: spread in the `usableWindow` of the
+ * battery, when it has one, or give the two ends of the window that is used.
  *
  * @param options - battery, power, and states of charge to begin and to end
  * @throws InputError `INCONSISTENT` when it ends above where it begins, `NOT_VALID_HERE` for a power that it cannot give at the

@@ -38,7 +38,7 @@ export interface BatteryPower {
  *
  * Peak power ends at a limit of voltage or current. Continuous power is the one whose loss the cooling just carries away,
  * and no more than the peak: it needs a resistance of minutes, not of seconds, which is greater. Other limits of a real
- * pack (plating of lithium when cold, fuses, busbars) are not known here.
+ * pack (fuses, busbars) are not known here. Charging of cold and hot cells is limited as `chargeRateLimit` of the battery says.
  *
  * @param options - battery, state of charge, and the heat that cooling takes away
  * @throws InputError `NEGATIVE`, `NOT_A_FRACTION`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`,

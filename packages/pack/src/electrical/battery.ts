@@ -1,5 +1,7 @@
 import type { ElectricCharge, Quantity, Temperature, Voltage } from "@tarewatt/units";
 import type { Caution } from "../safety/caution.js";
+import type { ChargeRateLimit } from "./charge-rate-limit.js";
+import type { UsableWindow } from "./usable-window.js";
 
 /**
  * A battery as the simulation of a vehicle needs it: plain numbers in SI units, for loops. Power is that at the terminals,
@@ -19,7 +21,7 @@ export interface Battery {
   stateOfChargeRate(terminalPower: number, stateOfCharge: number): number;
   /** The most it can give, in W, not negative. */
   maximumDischargePower(stateOfCharge: number): number;
-  /** The most it can take, in W, as a positive number; 0 when it is full. */
+  /** The most it can take, in W, as a positive number; 0 when it is full, or too cold or too hot to be charged. */
   maximumChargePower(stateOfCharge: number): number;
   /** Loss and rate together, for loops; they are asked for one by one when it is left out. */
   readonly lossAndRate?: LossAndRate | undefined;
@@ -55,6 +57,10 @@ export interface PackBattery extends Battery {
   readonly temperature: Quantity<Temperature>;
   /** Resistance over that of the new battery. */
   readonly resistanceGrowth: number;
+  /** How fast its cells may be charged at this temperature; absent where nothing but voltage and current limits them. */
+  readonly chargeRateLimit?: ChargeRateLimit;
+  /** States of charge of the cells that a driver sees as empty and full; absent when neither reserve nor usable fraction is known. */
+  readonly usableWindow?: UsableWindow;
   /** Open-circuit voltage of the pack in V. */
   openCircuitVoltage(stateOfCharge: number): number;
   /** Resistance of the pack in Ω, of the pulse length that the cell's resistance was given for. */

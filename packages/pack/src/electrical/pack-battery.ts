@@ -1,20 +1,7 @@
-import {
-  type ElectricCharge,
-  type ElectricCurrent,
-  type ElectricResistance,
-  type NumberRule,
-  type Quantity,
-  quantity,
-  type Ratio,
-  readNumber,
-  readOptions,
-  type Temperature,
-  type Voltage,
-} from "@tarewatt/units";
+import { type NumberRule, quantity, readNumber, readOptions } from "@tarewatt/units";
 import { interpolate } from "../check/interpolate.js";
 import { readPart } from "../check/read-part.js";
 import { readText } from "../check/read-text.js";
-import type { OpenCircuitCurve, ResistanceAgainstTemperature, ResistanceCurve } from "../chemistry/curve.js";
 import { chargeFactors, openCircuitPoints, temperatureFactors } from "../chemistry/curve-points.js";
 import {
   resistanceAgainstCharge as publishedAgainstCharge,
@@ -23,52 +10,14 @@ import {
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
 import type { PackBattery } from "./battery.js";
 import { tabled, tabledBattery } from "./battery-table.js";
+import { cellsOf } from "./cells-of.js";
+import { chargeRateDoubts, chargeRateLimitAt } from "./charge-rate-limit.js";
+import type { PackBatteryOptions } from "./pack-battery-options.js";
 import { packResistance } from "./pack-resistance.js";
-
-/** Options of {@link packBattery}. */
-export interface PackBatteryOptions {
-  /** Cells in series and in parallel: an arrangement, or the two numbers. */
-  readonly arrangement: {
-    /** Cells in series, at least one. */
-    readonly series: number;
-    /** Strings in parallel, at least one. */
-    readonly parallel: number;
-  };
-  /** Capacity of one new cell. Greater than zero. */
-  readonly cellCapacity: Quantity<ElectricCharge>;
-  /** Open-circuit voltage of one cell against its state of charge. See {@link openCircuitCurves}. */
-  readonly openCircuit: OpenCircuitCurve;
-  /**
-   * Resistance of one new cell at half charge and 25 °C. Greater than zero. It belongs to a length of pulse: give that of
-   * about ten seconds for peak power, the greater one of minutes for continuous power and for charging.
-   */
-  readonly cellResistance: Quantity<ElectricResistance>;
-  /** Resistance of everything between the cells and the terminals. Not negative; none when left out, with a warning. */
-  readonly interconnectResistance?: Quantity<ElectricResistance> | undefined;
-  /** How the cell's resistance depends on its state of charge; the one published curve when left out. */
-  readonly resistanceAgainstCharge?: ResistanceCurve | undefined;
-  /** How it depends on temperature; the one published curve when left out. */
-  readonly resistanceAgainstTemperature?: ResistanceAgainstTemperature | undefined;
-  /** Temperature of the cells; 25 °C when left out. */
-  readonly temperature?: Quantity<Temperature> | undefined;
-  /** Resistance of the cells over that when new, greater than 0; 1 when left out. An end of life is often put at 2. */
-  readonly resistanceGrowth?: number | Quantity<Ratio> | undefined;
-  /** Capacity left over that when new, more than 0, at most 1; 1 when left out. */
-  readonly capacityLeft?: number | Quantity<Ratio> | undefined;
-  /** Lowest voltage of one cell under load; the empty end of the open-circuit curve when left out. Greater than zero. */
-  readonly minimumCellVoltage?: Quantity<Voltage> | undefined;
-  /** Highest voltage of one cell under charge; the full end of the open-circuit curve when left out. */
-  readonly maximumCellVoltage?: Quantity<Voltage> | undefined;
-  /** Greatest current of the pack discharging: of a fuse, of contactors, of the cells. Unlimited when left out. */
-  readonly maximumDischargeCurrent?: Quantity<ElectricCurrent> | undefined;
-  /** Greatest current of the pack charging, as a positive number. Unlimited when left out. */
-  readonly maximumChargeCurrent?: Quantity<ElectricCurrent> | undefined;
-  /** What it is, in words. */
-  readonly name?: string | undefined;
-}
+import { usableWindowOf } from "./usable-window.js";
 
 const rules = {
-  cellCapacity: { unit: "Ah", above: 0, atMost: 1e5 },
+  cellCapacity: { unit: "Ah", above: 0, atMost: 1e5, optional: true },
   cellResistance: { unit: "Ω", above: 0, atMost: 100 },
   interconnectResistance: { unit: "Ω", atLeast: 0, atMost: 100, optional: true },
   temperature: { unit: "°C", atLeast: -60, atMost: 90, optional: true },
@@ -78,23 +27,27 @@ const rules = {
   maximumCellVoltage: { unit: "V", above: 0, optional: true },
   maximumDischargeCurrent: { unit: "A", above: 0, optional: true },
   maximumChargeCurrent: { unit: "A", above: 0, optional: true },
+  chargeRateLimit: { unit: "1", atLeast: 0, atMost: 1000, optional: true },
 } as const satisfies Readonly<Record<string, NumberRule>>;
-const others = ["arrangement", "openCircuit", "resistanceAgainstCharge?", "resistanceAgainstTemperature?", "name?"];
-/** More cells than any vehicle has; beyond it sits a slip of a digit. */
-const count = { unit: "1", atLeast: 1, atMost: 1e6 } as const satisfies NumberRule;
+const others = [
+  "openCircuit",
+  ...["pack?", "arrangement?", "usableFraction?", "reserve?", "name?"],
+  ...["resistanceAgainstCharge?", "resistanceAgainstTemperature?"],
+];
 
 /**
  * A battery as a voltage behind a resistance, both of them curves: for simulations, charging, and power at a state of charge.
  *
  * Resistance is that of the cells (at half charge and 25 °C, times factors for charge, temperature and age) times series over
- * parallel, plus what joins them. Its curves are tabled at every 0.1 % of charge; beyond its ends a curve holds their values. What it leaves out: the slow part of the
- * voltage's answer to a current, hysteresis, the dependence of the open-circuit voltage on temperature, and differences
- * between cells. Source: definition of the equivalent circuit; the curves say where they are from.
+ * parallel, plus what joins them. Its curves are tabled at every 0.1 % of charge; beyond its ends a curve holds their values.
+ * Cold and hot cells take less charge, or none: see `chargeRateLimit`. States of charge are those of the cells; what a driver sees of them is the `usableWindow`.
+ * What it leaves out: the slow part of the voltage's answer to a current, hysteresis, the dependence of the open-circuit
+ * voltage on temperature, and differences between cells. Source: definition of the equivalent circuit; the curves say where they are from.
  *
  * @param options - cells, curves, temperature, age and limits
  * @returns the battery, with plain-number functions in SI units
- * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `INCONSISTENT` when curves or voltage
- *   limits contradict, `NOT_VALID_HERE` for curves that are cut short or refer to another point, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @throws InputError `NEGATIVE`, `OUT_OF_RANGE`, `WRONG_DIMENSION`, `WRONG_CHOICE`, `INCONSISTENT` when curves, voltage
+ *   limits or reserves contradict, or a pack and its figures are given, `NOT_VALID_HERE` for curves that are cut short or refer to another point, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
  * @example
  * const cells = { cellCapacity: q("140 Ah"), cellResistance: q("0.7 mΩ"), openCircuit: openCircuitCurves.nickelRich };
  * const arrangement = { series: 96, parallel: 2 };
@@ -104,10 +57,10 @@ const count = { unit: "1", atLeast: 1, atMost: 1e6 } as const satisfies NumberRu
  */
 export function packBattery(options: PackBatteryOptions): PackBattery {
   const read = readOptions("packBattery", options, rules, others);
-  const { cellCapacity, cellResistance, interconnectResistance = 0, temperature = 25 } = read;
+  const { cellResistance, interconnectResistance = 0, temperature = 25 } = read;
   const { resistanceGrowth = 1, capacityLeft = 1 } = read;
-  const series = readNumber("arrangement.series", options.arrangement?.series, count);
-  const parallel = readNumber("arrangement.parallel", options.arrangement?.parallel, count);
+  const cells = cellsOf(options, read.cellCapacity);
+  const { series, parallel } = cells;
   const openCircuit = openCircuitPoints("openCircuit.", readPart("openCircuit", options.openCircuit));
   const { resistanceAgainstCharge = publishedAgainstCharge } = options;
   const { resistanceAgainstTemperature = publishedAgainstTemperature } = options;
@@ -119,7 +72,8 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
 
   const lowest = openCircuit.voltage[0] as number;
   const highest = openCircuit.voltage.at(-1) as number;
-  const { minimumCellVoltage = lowest, maximumCellVoltage = highest } = read;
+  const { minimumCellVoltage = cells.minimumVoltage ?? lowest, maximumCellVoltage = cells.maximumVoltage ?? highest } =
+    read;
   checkWindow(minimumCellVoltage, maximumCellVoltage, { lowest, highest });
 
   const factor = interpolate(byTemperature.temperature, byTemperature.factor, temperature) * resistanceGrowth;
@@ -131,18 +85,26 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
       return packResistance.of({ cellResistance: resistance, series, parallel, interconnectResistance });
     },
   );
-  const capacity = cellCapacity * parallel * capacityLeft;
+  const capacity = cells.capacity * parallel * capacityLeft;
   const minimumVoltage = quantity(series * minimumCellVoltage, "V");
   const maximumVoltage = quantity(series * maximumCellVoltage, "V");
   const caution = highVoltageCaution(maximumVoltage);
+  const chargeRateLimit = chargeRateLimitAt(temperature, read.chargeRateLimit);
   const kernel = tabledBattery({
     steps,
     charge: capacity * 3600,
     minimumVoltage: minimumVoltage.in("V"),
     maximumVoltage: maximumVoltage.in("V"),
     dischargeCurrent: read.maximumDischargeCurrent ?? Number.POSITIVE_INFINITY,
-    chargeCurrent: read.maximumChargeCurrent ?? Number.POSITIVE_INFINITY,
+    chargeCurrent: Math.min(
+      read.maximumChargeCurrent ?? Number.POSITIVE_INFINITY,
+      chargeRateLimit === undefined ? Number.POSITIVE_INFINITY : chargeRateLimit.rate * capacity,
+    ),
   });
+  const { window: usableWindow, warnings: windowDoubts } = usableWindowOf(
+    { reserve: options.reserve, usableFraction: cells.usableFraction },
+    kernel.openCircuitVoltage,
+  );
   return Object.freeze({
     form: "voltage behind a resistance",
     name,
@@ -152,7 +114,14 @@ export function packBattery(options: PackBatteryOptions): PackBattery {
     minimumVoltage,
     maximumVoltage,
     cautions: Object.freeze(caution === undefined ? [] : [caution]),
-    warnings: Object.freeze(doubts(options, temperature, byTemperature)),
+    ...(chargeRateLimit && { chargeRateLimit }),
+    ...(usableWindow && { usableWindow }),
+    warnings: Object.freeze([
+      ...cells.warnings,
+      ...doubts(options, temperature, byTemperature),
+      ...chargeRateDoubts(temperature, chargeRateLimit),
+      ...windowDoubts,
+    ]),
     ...kernel,
   } as const);
 }

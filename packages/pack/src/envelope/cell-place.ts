@@ -2,7 +2,7 @@ import type { Block } from "./block.js";
 
 /**
  * Where a cell is, in mm from the lower corner of the space inside the reserves: x along the vehicle, y across, z up. Corner
- * and sizes are those of the box around the cell; of an upright cylinder, length and width are its diameter.
+ * and sizes are those of the box around the cell; of a cylinder, two of them are its diameter, and the axis is along the third.
  */
 export interface CellPlace {
   /** Least distance from the end. */

@@ -6,7 +6,7 @@ import { readCell } from "../cell/read-cell.js";
 import { assertWhole } from "../check/assert-whole.js";
 import { massOfCells } from "../composition/masses.js";
 import { unknownMaximum } from "../composition/unknown-maximum.js";
-import { highVoltageCaution } from "../safety/high-voltage-caution.js";
+import { voltageCautions } from "../safety/voltage-cautions.js";
 import type { FilledSpace, SpaceLimit } from "./filled-space.js";
 import { fillingsOf } from "./fillings.js";
 import { readStandings } from "./read-standings.js";
@@ -14,7 +14,7 @@ import { type Inside, type Reserves, readInside, type Space } from "./space.js";
 
 /** Options of {@link fillSpace}. */
 export interface FillSpaceOptions {
-  /** The cell. A cylinder stands on its end. */
+  /** The cell. */
   readonly cell: Cell;
   /** Sizes of the space. */
   readonly space: Space;
@@ -26,7 +26,10 @@ export interface FillSpaceOptions {
   readonly layers?: number | undefined;
   /** Clear distance between two layers. Not negative; zero when left out. */
   readonly layerGap?: Quantity<Length> | undefined;
-  /** Which ways a box may stand; all when left out. Some cells may not lie on a side: ask their maker. */
+  /**
+   * Which ways the cell may stand. When left out a box may stand any way; a cylinder stands on its end, and lies `"axis along"` or
+   * `"axis across"` only when told. Some cells may not lie: ask their maker.
+   */
   readonly standings?: readonly CellStanding[] | undefined;
   /** Cells in series, when known: then only whole strings count. A whole number of at least one. */
   readonly series?: number | undefined;
@@ -51,7 +54,8 @@ const rules = {
 /**
  * Fills a space with cells: how many fit, in which order, what energy that makes, and whether space, mass or count limits.
  *
- * Tried are, for cylinders, square and hexagonal order, along and across, also with rows spread to the ends; for boxes, every
+ * Tried are, for cylinders that stand, square and hexagonal order, along and across, also with rows spread to the ends; for those
+ * that lie, even rows and layers; for boxes, every
  * way to stand, each along, across and with the rest of the floor turned. It is the best of these, not proven the best of all.
  * Nothing is kept free between cells but the gaps: cross members and module frames belong in the reserves or the gaps. What is
  * not reserved is filled: the count is then the most that could be, and a warning says where.
@@ -75,7 +79,8 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
   const cell = readCell(options.cell);
   const inside = readInside(options.space, options.reserves);
   for (const [name, value] of Object.entries({ layers: mostLayers, series, cellsAtMost })) assertWhole(name, value);
-  const fillings = fillingsOf(cell, inside, { gap, layerGap, mostLayers, standings: readStandings(options.standings) });
+  const standings = readStandings(options.standings, cell.form === "cylindrical");
+  const fillings = fillingsOf(cell, inside, { gap, layerGap, mostLayers, standings });
 
   const space = fillings[0]?.cellCount ?? 0;
   const mass = cellsMassAtMost && Math.floor((cellsMassAtMost / cell.mass.in("kg")) * (1 + 1e-12));
@@ -88,7 +93,6 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
   const limitedBy = (Object.keys(allowed) as SpaceLimit[]).find((limit) => allowed[limit] === least) ?? "space";
   const cellCount = series === undefined ? least : series * Math.floor(least / series);
   const voltages = series === undefined ? undefined : voltagesOf(cell, series);
-  const caution = voltages && highVoltageCaution(voltages.maximumVoltage ?? voltages.nominalVoltage);
 
   return Object.freeze({
     inside: Object.freeze({
@@ -97,15 +101,16 @@ export function fillSpace(options: FillSpaceOptions): FilledSpace {
     }),
     fillings,
     cellCount,
+    besideStrings: least - cellCount,
     energy: cell.energy.times(cellCount).to("kWh"),
     cellsMass: cell.mass.times(cellCount).to("kg"),
     limitedBy,
     allowed: Object.freeze(allowed),
-    cautions: Object.freeze(caution === undefined ? [] : [caution]),
+    cautions: voltageCautions(voltages ?? {}),
     warnings: Object.freeze([
       ...cell.warnings,
       ...(voltages ? unknownMaximum(voltages) : []),
-      ...tooFew(cell, inside, { space, least, series }),
+      ...tooFew(cell, inside, { space, least, series, cellsAtMost }),
       ...(space > 0 ? tooMany(inside, gap) : []),
     ]),
     working: () =>
@@ -129,15 +134,29 @@ interface Counts {
   readonly space: number;
   readonly least: number;
   readonly series: number | undefined;
+  readonly cellsAtMost: number | undefined;
 }
 
-function tooFew(cell: Cell, { length, width, height }: Inside, { space, least, series }: Counts): string[] {
+function tooFew(cell: Cell, { length, width, height }: Inside, counts: Counts): string[] {
+  const { space, least, series, cellsAtMost } = counts;
   const left = [length, width, height].map((size) => Number(size.toPrecision(4))).join(" × ");
   if (space === 0) return [`no ${cell.label} fits into ${left} mm, what the reserves leave`];
-  if (series !== undefined && least < series) {
-    return [`${least} cells do not make one string of ${series} in series: another cell or voltage is needed`];
+  const wanted =
+    cellsAtMost !== undefined && cellsAtMost > space
+      ? [`${cellsAtMost} cells are wanted and ${space} fit: ${cellsAtMost - space} find no place`]
+      : [];
+  if (series === undefined || least % series === 0) return wanted;
+  if (least < series) {
+    return [
+      ...wanted,
+      `${least} cells do not make one string of ${series} in series: another cell or voltage is needed`,
+    ];
   }
-  return [];
+  return [
+    ...wanted,
+    `${least % series} of the ${least} cells make no whole string of ${series} in series, and are not counted: the layout shows ` +
+      "what fits, not what is wired",
+  ];
 }
 
 /** What was kept free nowhere makes a count that no pack reaches. */

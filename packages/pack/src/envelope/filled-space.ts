@@ -18,7 +18,7 @@ export interface SpaceFilling {
   readonly cellCount: number;
   /** Volume of the cells over the volume of the space inside the reserves. */
   readonly filledFraction: number;
-  /** Where each cell is, layer by layer, for drawing to scale. */
+  /** Where each cell is, layer by layer, for drawing to scale: all that fit, also those that `cellCount` leaves out. */
   layout(): readonly CellPlace[];
 }
 
@@ -33,6 +33,8 @@ export interface FilledSpace {
   readonly fillings: readonly SpaceFilling[];
   /** Cells that the space, the mass and the count allow, in whole strings when the series is known. */
   readonly cellCount: number;
+  /** Cells that space, mass and count allow and that make no whole string, so that `cellCount` leaves them out; 0 without a series. */
+  readonly besideStrings: number;
   /** Total energy of these cells. */
   readonly energy: Quantity<Energy>;
   /** Mass of these cells. */
@@ -41,7 +43,7 @@ export interface FilledSpace {
   readonly limitedBy: SpaceLimit;
   /** How many cells each limit allows, before whole strings. */
   readonly allowed: Readonly<Partial<Record<SpaceLimit, number>>>;
-  /** Cautions about safety, to be printed wherever the result is; the voltage is known only with the cells in series. */
+  /** Cautions about safety, to be printed wherever the result is; without the cells in series the voltage is taken for a high one. */
   readonly cautions: readonly Caution[];
   /** What is doubtful; empty when nothing is. */
   readonly warnings: readonly string[];

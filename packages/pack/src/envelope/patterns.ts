@@ -15,8 +15,10 @@ export interface Pattern {
 
 /** @internal Every pattern that is known for a cell on a floor, the plainest first. */
 export function patternsOn(floor: Floor, sizes: CellSizes, standings: readonly CellStanding[]): Pattern[] {
-  if (sizes.cylindrical) return cylinders(floor, sizes);
-  return standings.flatMap((standing) => boxes(floor, sizes, standing));
+  return standings.flatMap((standing) => {
+    if (standing === "axis along" || standing === "axis across") return [lying(floor, sizes, standing)];
+    return sizes.cylindrical ? cylinders(floor, sizes) : boxes(floor, sizes, standing);
+  });
 }
 
 const across = ({ length, width, gap }: Floor): Floor => ({ length: width, width: length, gap });
@@ -34,14 +36,24 @@ function cylinders(floor: Floor, { width: diameter, height }: CellSizes): Patter
   ];
 }
 
+/** Cylinders that lie, end to end and side by side: layers rest on each other, not in the grooves between the cells below. */
+function lying(floor: Floor, { width: diameter, height }: CellSizes, standing: "axis along" | "axis across"): Pattern {
+  const [along, across] = standing === "axis along" ? [height, diameter] : [diameter, height];
+  const blocks = [evenRows(floor, along, across)];
+  return { name: `lying, ${standing}, even rows`, standing, up: diameter, blocks, perLayer: countOf(blocks) };
+}
+
+/** Which way a box stands: by the size that points up. */
+type BoxStanding = Exclude<CellStanding, "axis along" | "axis across">;
+
 /** Sizes on the floor, by the size that points up. */
-function boxes(floor: Floor, { thickness, width, height }: CellSizes, standing: CellStanding): Pattern[] {
-  const lying = {
+function boxes(floor: Floor, { thickness, width, height }: CellSizes, standing: BoxStanding): Pattern[] {
+  const sides = {
     "height up": { up: height, a: thickness, b: width, nameA: "thickness", nameB: "width" },
     "width up": { up: width, a: thickness, b: height, nameA: "thickness", nameB: "height" },
     "thickness up": { up: thickness, a: width, b: height, nameA: "width", nameB: "height" },
-  } as const satisfies Readonly<Record<CellStanding, unknown>>;
-  const { up, a, b, nameA, nameB } = lying[standing];
+  } as const satisfies Readonly<Record<BoxStanding, unknown>>;
+  const { up, a, b, nameA, nameB } = sides[standing];
   const pattern = (order: string, blocks: readonly Block[]): Pattern => ({
     ...{ name: `${standing}, ${order}`, standing, up, blocks, perLayer: countOf(blocks) },
   });

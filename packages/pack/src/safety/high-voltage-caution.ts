@@ -1,10 +1,15 @@
 import { type Quantity, readNumber, type Source, type Voltage } from "@tarewatt/units";
 import type { Caution } from "./caution.js";
 
-/** Direct voltage above which a source counts as high voltage, in volts: "above", so 60 V itself does not. */
-const LIMIT = 60;
+/** @internal Direct voltage above which a source counts as high voltage, in volts: "above", so 60 V itself does not. */
+export const LIMIT = 60;
 
-const source: Source = /* @__PURE__ */ Object.freeze({ document: "49 CFR 571.305", section: "S3", status: "seen" });
+/** @internal Where the limit is from. */
+export const source: Source = /* @__PURE__ */ Object.freeze({
+  document: "49 CFR 571.305",
+  section: "S3",
+  status: "seen",
+});
 
 /**
  * The caution that a direct voltage above 60 V carries.

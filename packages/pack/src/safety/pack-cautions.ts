@@ -1,33 +1,35 @@
 import { type Quantity, readOptions, type Voltage } from "@tarewatt/units";
 import type { Caution } from "./caution.js";
 import { safetyGuidance } from "./guidance.js";
-import { highVoltageCaution } from "./high-voltage-caution.js";
 import { isolationPerVolt, isolationResistance, isolationSource } from "./isolation-resistance.js";
+import { voltageCautions } from "./voltage-cautions.js";
 
 /** Options of {@link packCautions}. */
 export interface PackCautionsOptions {
-  /** Highest voltage of the pack, at full charge. Not negative. */
-  readonly maximumVoltage: Quantity<Voltage>;
+  /** Highest voltage of the pack, at full charge. Not negative. Taken for a high one when left out, and the caution says so. */
+  readonly maximumVoltage?: Quantity<Voltage> | undefined;
 }
 
 /**
  * All cautions that belong to a traction battery, in the order in which a report should print them: voltage, isolation,
  * charging, storage, damage, transport, and that estimates are no basis for design.
  *
- * Those of voltage and isolation only above 60 V of direct current; the others at any voltage, because cells burn at any.
+ * Those of voltage and isolation only above 60 V of direct current, that of isolation only where the voltage is known; the
+ * others at any voltage, because cells burn at any.
  *
  * @param options - the highest voltage of the pack
- * @throws InputError `NEGATIVE`, `WRONG_DIMENSION`, `NOT_A_QUANTITY`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`, `MISSING_OPTION`
+ * @throws InputError `NEGATIVE`, `WRONG_DIMENSION`, `NOT_A_QUANTITY`, `NOT_AN_OBJECT`, `UNKNOWN_OPTION`
  * @example
  * packCautions({ maximumVoltage: q("403 V") }).map(({ code }) => code).slice(0, 3); // ["HIGH_VOLTAGE", "ISOLATION", "CHARGING"]
  */
 export function packCautions(options: PackCautionsOptions): readonly Caution[] {
-  readOptions("packCautions", options, { maximumVoltage: { unit: "V", atLeast: 0 } });
+  readOptions("packCautions", options, { maximumVoltage: { unit: "V", atLeast: 0, optional: true } });
   const { maximumVoltage } = options;
-  const highVoltage = highVoltageCaution(maximumVoltage);
+  const highVoltage = voltageCautions({ maximumVoltage });
   const { charging, storage, damage, transport, noBasisForDesign } = safetyGuidance;
   return Object.freeze([
-    ...(highVoltage === undefined ? [] : [highVoltage, isolation(maximumVoltage)]),
+    ...highVoltage,
+    ...(highVoltage.length > 0 && maximumVoltage !== undefined ? [isolation(maximumVoltage)] : []),
     ...[charging, storage, damage, transport, noBasisForDesign],
   ]);
 }

@@ -345,3 +345,56 @@ describe("the spread of an ageing", () => {
     expect(spread.at(-1)?.outside).toBe(true);
   });
 });
+
+describe("fast charging", () => {
+  const use = {
+    ...{ usableEnergy: q("90 kWh"), consumption: q("200 Wh/km"), distancePerYear: q("30000 km") },
+    ...{ temperature: q("20 °C"), years: 8 },
+  } as const;
+  const { ironPhosphate2200, nmc18650, ironPhosphate26650 } = publishedAgeingModels;
+
+  it("is told not to be worse in the two models where it is not, by name", () => {
+    const fade = fadeOverYears({ ...use, fastChargeShare: 0.4 });
+    expect(fade.tracks.map(({ fastChargeCounts }) => fastChargeCounts)).toEqual([false, false, true]);
+    const told = fade.warnings.join();
+    expect(told).toContain(`more fast charging is not worse in ${ironPhosphate2200.name}; ${nmc18650.name}`);
+    expect(told).not.toContain(ironPhosphate26650.name);
+    expect(told).toContain("the spread does not cover what fast charging costs");
+    const slow = fadeOverYears(use);
+    expect(slow.warnings.join()).not.toContain("fast charging");
+    expect(slow.tracks.every((track) => !("fastChargeCounts" in track))).toBe(true);
+    const counting = fadeOverYears({ ...use, fastChargeShare: 0.4, models: ["ironPhosphate26650"] });
+    expect(counting.warnings.join()).not.toContain("not worse");
+  });
+
+  it("is in the least of the spread by the penalty that is stated, and in no track", () => {
+    const given = { ...use, fastChargeShare: 0.4 };
+    const [plain, penalised] = [fadeOverYears(given), fadeOverYears({ ...given, fastChargePenalty: 0.5 })];
+    expect(penalised.tracks.map(({ points }) => points.map(({ left }) => left))).toEqual(
+      plain.tracks.map(({ points }) => points.map(({ left }) => left)),
+    );
+    expect(plain.spread.at(-1)?.by.least).toBe(nmc18650.name);
+    for (const [i, each] of penalised.spread.entries()) {
+      const before = plain.spread[i]?.left ?? { least: 0, most: 0 };
+      // A fifth more of the loss: half of it for the share of 0.4.
+      expect(each.left.least).toBeCloseTo(1 - (1 - before.least) * 1.2, 12);
+      expect(each.range.least.in("km")).toBeCloseTo(each.left.least * 450, 9);
+      expect(each.left.most).toBe(before.most);
+    }
+    expect(penalised.warnings.join()).toContain("the stated penalty of 0.5 on their loss (no source but yours)");
+    expect(() => fadeOverYears({ ...given, fastChargePenalty: -1 })).toThrow("fastChargePenalty must not be negative");
+  });
+
+  it("moves the spread with the resistances of the models that have one", () => {
+    const { tracks, spread } = fadeOverYears(use);
+    for (const { year, resistance } of spread) {
+      const all = tracks.flatMap(({ covers, points }) =>
+        covers === "cycling alone" ? [] : [points[year - 1]?.resistance],
+      );
+      expect(resistance).toMatchObject({ least: Math.min(...(all as number[])), most: Math.max(...(all as number[])) });
+      expect(resistance?.by).toEqual({ least: ironPhosphate26650.name, most: nmc18650.name });
+    }
+    const curve = fadeCurve({ against: "years", at: [0, 9], left: [1, 0.8], name: "without resistance" });
+    expect(fadeOverYears({ ...use, models: [], curves: [curve] }).spread[0]).not.toHaveProperty("resistance");
+  });
+});

@@ -207,3 +207,32 @@ describe("bad data of a cell are refused", () => {
     expect(thrown(() => cylindricalCell("46 mm" as never)).code).toBe("NOT_AN_OBJECT");
   });
 });
+
+describe("a cell and the voltage of its chemistry", () => {
+  const told = (chemistry: string, volts: number) =>
+    prismaticCell({ ...box, chemistry, nominalVoltage: quantity(volts, "V") }).warnings.join();
+
+  // Nominal voltages of a public web table: LFP 3.2 V, NCA 3.6 V, seen; NMC 3.6 to 3.7 V from memory.
+  it("are doubted together when the chemistry is known and has another, both named", () => {
+    expect(told("LFP", 3.65)).toContain("3.65 V is not that of LFP, published with 3.2 V: one of the two is wrong");
+    expect(told("NMC811", 3.2)).toContain("3.2 V is not that of NMC811, published with 3.6 to 3.7 V");
+    for (const [chemistry, volts] of [
+      ["LFP", 3.2],
+      ["lfp", 3.3],
+      ["NMC", 3.5],
+      ["NMC 622", 3.8],
+      ["NCM811", 3.65],
+      ["sodium-ion", 3.05],
+      ["LMFP", 3.75],
+    ] as const) {
+      expect(told(chemistry, volts)).toBe("");
+    }
+    expect(told("NMC", 3.81)).not.toBe("");
+    expect(told("LFP", 3.09)).not.toBe("");
+  });
+
+  it("say nothing for blends and words that are not known", () => {
+    for (const chemistry of ["NMC+LMO blend", "invented", "LFP/NMC"])
+      expect(told(chemistry, 2)).not.toContain("published");
+  });
+});

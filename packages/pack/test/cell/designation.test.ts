@@ -66,6 +66,47 @@ describe("designation of a cell", () => {
     expect(readDesignation(text)).toMatchObject({ all: [{}], warnings: [] });
   });
 
+  // Trade habits: common practice, no source. The sizes with slashes beside them are those that the digits stand for.
+  it.each([
+    ["INR21700-50E", "INR21/70", "'-50E' is no part of a designation"],
+    ["INR18650MJ1", "INR18/65", "'MJ1' is no part"],
+    ["ICR18650 B4", "ICR18/65", "'B4' is no part"],
+    ["21700-M50", "IXR21/70", "'-M50' is no part"],
+  ])("names and leaves out what a maker adds: %s", (text, written, told) => {
+    const { likely, warnings } = readDesignation(text);
+    expect(likely.written).toBe(written);
+    expect(warnings.join()).toContain(told);
+  });
+
+  it("reads digits behind a dash as cells in parallel, and doubts many of them in what is no battery", () => {
+    expect(readDesignation("ICR18/65-26").likely.designation.parallel).toBe(26);
+    expect(readDesignation("ICR18/65-26").warnings.join()).toContain("a suffix of their own");
+    expect(readDesignation("2ICR18/65-26").warnings).toEqual([]);
+    expect(readDesignation("ICR18/65-3").warnings).toEqual([]);
+  });
+
+  it("reads two sizes of three digits, and heights of 100 mm and more in tenths", () => {
+    expect(readDesignation("IFP50160118").all.map(({ written }) => written)).toEqual(["IFP50/160/118"]);
+    expect(readDesignation("IFR321140").all.map(({ written }) => written)).toEqual(["IFR32/114"]);
+  });
+
+  it.each([
+    [
+      "NCR18650",
+      "'N' is no letter of the negative electrode, I for lithium ion or L for lithium metal; a maker's own code",
+    ],
+    ["IZR18/65", "'Z' is no letter of the positive electrode"],
+    ["INS18/65", "'S' is no letter of the form"],
+    ["inr18650", "'i' is no letter of the negative electrode"],
+    ["INR", "no sizes follow the letters"],
+    ["INR18 650", "it holds a blank"],
+    ["INR186", "3 digits cannot be cut into sizes"],
+    ["INP123456789", "9 digits cannot be cut"],
+    ["INR18650-x", "'-x' after the sizes"],
+  ])("says why it refuses %s", (text, why) => {
+    expect(thrown(() => readDesignation(text)).message).toContain(why);
+  });
+
   it("says in words what it says", () => {
     expect(readDesignation("2IFpR26/65-3").likely.inWords).toBe(
       "lithium ion, positive electrode based on iron phosphate, cylindrical, at most 26 × 65 mm, 2 in series, 3 in parallel",

@@ -128,7 +128,7 @@ describe("an own curve", () => {
     const openCircuit = openCircuitCurve({ ...good, ...typed } as never);
     expect(openCircuit.voltage).toEqual([3, 3.7, 4.2]);
     const battery = packBattery({ ...batteryOptions, openCircuit });
-    const { series } = batteryOptions.arrangement;
+    const series = 96;
     expect(battery.openCircuitVoltage(0) / series).toBeCloseTo(3, 9);
     expect(battery.openCircuitVoltage(0.5) / series).toBeCloseTo(3.7, 9);
     expect(battery.maximumVoltage.in("V") / series).toBeCloseTo(4.2, 9);

@@ -254,4 +254,18 @@ describe("the parts of a structural credit", () => {
     expect(() => structuralCredit({ replaced: [part], leftOutOfBase: ["floor panel "] })).toThrow(/already/);
     expect(() => structuralCredit({ replaced: [part, again] })).toThrow(/twice/);
   });
+
+  it("are refused when a name left out of the base nearly is one of them, and doubted when it is none", () => {
+    const replaced = [{ name: "floor panel", mass: q("22 kg") }];
+    const error = thrown(() => structuralCredit({ replaced, leftOutOfBase: ["Floor pannel"] }));
+    expect(error.code).toBe("COUNTED_TWICE");
+    expect(error.message).toContain("did you mean 'floor panel'?");
+    const { saved, warnings } = structuralCredit({ replaced, leftOutOfBase: ["seats", "bumper"] });
+    expect(saved.in("kg")).toBe(22);
+    expect(warnings.join()).toContain("'seats', 'bumper', left out of the base mass, is none of the replaced parts");
+    const claim = structuralCredit({ claimedShare: 0.1, claimedFor: q("1800 kg"), leftOutOfBase: ["seats"] });
+    expect(claim.warnings.join()).toContain(
+      "whether 'seats', left out of the base mass, is counted twice is not known",
+    );
+  });
 });

@@ -2,10 +2,12 @@ import { q, quantity } from "@tarewatt/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
-import { composePack, packMassOf, prismaticCell } from "../../src/index.js";
-import { box, cells, energies, fractions, relativeDifference, thrown, voltages } from "../support/cells.js";
+import { assemblePack, composePack, cylindricalCell, packMassOf, prismaticCell } from "../../src/index.js";
+import { box, cells, cylinder, energies, fractions, relativeDifference, thrown, voltages } from "../support/cells.js";
 
 const ROUNDING = 1e-11;
+/** Fractions that round cells reach, too. */
+const volumeFractions = fractions.map((fraction) => fraction * 0.9);
 
 describe("a pack", () => {
   published({
@@ -65,7 +67,7 @@ describe("a pack", () => {
   it("doubles in energy, mass, volume and capacity, not in voltage, when it holds twice the strings", () => {
     const whole = fc.integer({ min: 1, max: 200 });
     fc.assert(
-      fc.property(cells, whole, whole, fractions, (cell, series, parallel, fraction) => {
+      fc.property(cells, whole, whole, volumeFractions, (cell, series, parallel, fraction) => {
         const of = (strings: number) =>
           composePack({
             cell,
@@ -220,5 +222,24 @@ describe("a pack is refused", () => {
     const error = thrown(() => composePack({ ...packOptions, ...change } as never));
     expect(error.code).toBe(code);
     expect(error.message).toContain(text);
+  });
+});
+
+describe("a pack of round cells", () => {
+  const wanted = { energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.7 };
+
+  // The densest packing of circles, π/(2√3) = 0.9069: geometry.
+  it("is refused when its cells would fill more than circles can, bottom up and top down", () => {
+    const cell = cylindricalCell(cylinder);
+    const error = thrown(() => composePack({ ...wanted, cell, cellVolumeFraction: 0.95 }));
+    expect(error.code).toBe("INCONSISTENT");
+    expect(error.message).toContain("at most π/(2√3) = 0.9069 of any space");
+    expect(composePack({ ...wanted, cell, cellVolumeFraction: 0.906 }).volume.total).toBeDefined();
+    expect(composePack({ ...wanted, cell: prismaticCell(box), cellVolumeFraction: 0.95 }).volume.total).toBeDefined();
+    const outer = (share: number) => cell.volume.times(96).per(share);
+    const assembled = (share: number) =>
+      assemblePack({ cell, series: 96, parallel: 1, parts: [], outerVolume: outer(share) });
+    expect(thrown(() => assembled(0.93)).code).toBe("INCONSISTENT");
+    expect(assembled(0.9).cellVolumeFraction).toBeCloseTo(0.9, 12);
   });
 });

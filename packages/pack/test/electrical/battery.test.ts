@@ -5,20 +5,24 @@ import { published } from "../../../../test/support/published.js";
 import {
   batteryPoint,
   batteryPower,
+  composePack,
   currentAtPower,
   dischargeAtPower,
   greatestPower,
   openCircuitCurves,
   openCircuitEnergy,
+  type PackBattery,
+  type PackBatteryOptions,
   packBattery,
   packResistance,
   powerAtVoltage,
+  prismaticCell,
   resistanceAgainstTemperature,
   resistiveHeat,
   reversibleHeat,
 } from "../../src/index.js";
-import { batteries, batteryChoices, batteryOptions, shares, states } from "../support/batteries.js";
-import { relativeDifference, thrown } from "../support/cells.js";
+import { batteries, batteriesToCharge, batteryChoices, batteryOptions, shares, states } from "../support/batteries.js";
+import { box, relativeDifference, thrown } from "../support/cells.js";
 
 const battery = packBattery(batteryOptions);
 
@@ -124,7 +128,7 @@ describe("a voltage behind a resistance", () => {
 describe("the limits of a battery", () => {
   it("are where the terminals meet the voltage limits, or the current its limit", () => {
     fc.assert(
-      fc.property(batteries, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (each, state) => {
+      fc.property(batteriesToCharge, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (each, state) => {
         const volts = each.openCircuitVoltage(state);
         const given = batteryPoint({
           battery: each,
@@ -200,6 +204,126 @@ describe("the limits of a battery", () => {
       ),
     );
     expect(batteryPower({ battery, stateOfCharge: 0.5 }).continuous).toBeUndefined();
+  });
+});
+
+describe("a battery that is cold or hot", () => {
+  const at = (celsius: number, change: Partial<PackBatteryOptions> = {}) =>
+    packBattery({ ...batteryOptions, temperature: quantity(celsius, "°C"), ...change });
+  const rate = (each: PackBattery) => each.stateOfChargeRate(-each.maximumChargePower(0.5), 0.5) * 3600;
+
+  // The C-rates that one module's manual allows, seen: 0, 0.1, 0.1 to 0.2; 0.1 from 50 °C, 0 from 60 °C.
+  it.each([
+    [-20, 0],
+    [-0.1, 0],
+    [0, 0.1],
+    [4.9, 0.1],
+    [9.9, 0.2],
+    [50, 0.1],
+    [60, 0],
+  ])(
+    "at %d °C is charged at no more than %d C, driving and standing, and says whose limit that is",
+    (celsius, most) => {
+      const each = at(celsius);
+      expect(rate(each)).toBeCloseTo(most, 9);
+      expect(each.chargeRateLimit).toEqual({ rate: most, basis: "published" });
+      const { peak, warnings } = batteryPower({ battery: each, stateOfCharge: 0.5, cooling: q("5 kW") });
+      expect(peak.charge.in("W")).toBe(each.maximumChargePower(0.5));
+      expect(warnings.join()).toContain("the manual of an iron-phosphate module");
+      // What it gives is not touched.
+      expect(at(celsius, { chargeRateLimit: 1 }).maximumDischargePower(0.5)).toBe(each.maximumDischargePower(0.5));
+    },
+  );
+
+  it("is limited by nothing but voltage and current between, doubted above 45 °C", () => {
+    for (const celsius of [10, 25, 45, 49.9]) {
+      expect(at(celsius).chargeRateLimit).toBeUndefined();
+      expect(at(celsius).maximumChargePower(0.5)).toBe(at(celsius, { chargeRateLimit: 1000 }).maximumChargePower(0.5));
+    }
+    expect(at(45).warnings.join()).not.toContain("charge more slowly");
+    expect(at(46).warnings.join()).toContain("above about 45 °C packs charge more slowly (common practice, no source)");
+  });
+
+  it("takes what its maker allows instead, of the capacity that is left", () => {
+    const aged = at(-20, { chargeRateLimit: 0.3, capacityLeft: 0.5 });
+    expect(rate(aged)).toBeCloseTo(0.3, 9);
+    expect(aged.chargeRateLimit?.basis).toBe("stated");
+    expect(aged.warnings.join()).not.toContain("manual");
+    expect(at(25, { chargeRateLimit: 0 }).maximumChargePower(0.5)).toBe(0);
+    expect(thrown(() => at(25, { chargeRateLimit: -1 })).code).toBe("NEGATIVE");
+  });
+});
+
+describe("the usable window of a battery", () => {
+  it("is what the reserves leave, and holds so much energy as the usable fraction says", () => {
+    const { usableWindow } = packBattery({ ...batteryOptions, reserve: { bottom: 0.04, top: 0.03 } });
+    expect(usableWindow).toEqual({ from: 0.04, to: 0.97 });
+    fc.assert(
+      fc.property(batteryChoices, fc.double({ min: 0.3, max: 1, noNaN: true }), (options, usableFraction) => {
+        const each = packBattery({ ...options, usableFraction });
+        const part = openCircuitEnergy({ battery: each, ...each.usableWindow }).in("Wh");
+        expect(relativeDifference(part, usableFraction * openCircuitEnergy({ battery: each }).in("Wh"))).toBeLessThan(
+          1e-9,
+        );
+      }),
+    );
+    expect(battery.usableWindow).toBeUndefined();
+  });
+
+  it("doubts what it assumes, and a reserve that contradicts the fraction", () => {
+    const told = (change: object) => packBattery({ ...batteryOptions, ...change }).warnings.join();
+    expect(told({ usableFraction: 0.93 })).toContain("half of it is taken at each");
+    expect(told({ reserve: { bottom: 0.02, top: 0.05 }, usableFraction: 0.93 })).toBe("");
+    expect(told({ reserve: { bottom: 0.02 }, usableFraction: 0.93 })).toContain("the usable fraction says 0.93");
+    const error = thrown(() => told({ reserve: { bottom: 0.5, top: 0.5 } }));
+    expect(error.code).toBe("INCONSISTENT");
+    expect(error.message).toContain("leave nothing to use");
+    expect(thrown(() => told({ reserve: { botom: 0.1 } })).message).toContain("did you mean 'bottom'?");
+    expect(thrown(() => told({ usableFraction: 93 })).code).toBe("NOT_A_FRACTION");
+  });
+});
+
+describe("a battery of a pack", () => {
+  const cell = prismaticCell({ ...box, maximumVoltage: q("4.2 V"), minimumVoltage: q("2.8 V") });
+  const pack = composePack({
+    ...{ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74, usableFraction: 0.93 },
+  });
+  const { arrangement: _, cellCapacity: __, ...rest } = batteryOptions;
+
+  it("is the one of the same figures, with the limits and the usable fraction of the pack", () => {
+    const ofPack = packBattery({ ...rest, pack });
+    const copied = packBattery({
+      ...batteryOptions,
+      ...{ usableFraction: 0.93, minimumCellVoltage: q("2.8 V"), maximumCellVoltage: q("4.2 V") },
+    });
+    expect(ofPack.capacity.in("Ah")).toBe(280);
+    expect(ofPack.usableWindow?.from).toBeCloseTo(copied.usableWindow?.from ?? 0, 12);
+    expect(ofPack.maximumVoltage.in("V")).toBeCloseTo(403.2, 9);
+    for (const state of [0.1, 0.5, 0.9]) {
+      expect(ofPack.lossPower(50e3, state)).toBe(copied.lossPower(50e3, state));
+      expect(ofPack.maximumDischargePower(state)).toBe(copied.maximumDischargePower(state));
+    }
+    // Its energy is near that of the pack: the curve's mean voltage is not quite the cell's nominal one.
+    expect(
+      relativeDifference(openCircuitEnergy({ battery: ofPack }).in("kWh"), pack.energy.total.in("kWh")),
+    ).toBeLessThan(0.03);
+    const bare = composePack({ cell, energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74 });
+    expect(packBattery({ ...rest, pack: bare }).usableWindow).toBeUndefined();
+  });
+
+  it("doubts a curve of another chemistry, naming both voltages", () => {
+    const told = packBattery({ ...rest, pack, openCircuit: openCircuitCurves.ironPhosphate }).warnings.join();
+    expect(told).toContain("the cell's nominal voltage is 3.65 V, the mean of the open-circuit curve 3.27 V");
+    expect(packBattery({ ...rest, pack }).warnings.join()).not.toContain("chemistry");
+  });
+
+  it("is refused beside the figures that the pack has, or with something else for a pack", () => {
+    const error = thrown(() => packBattery({ ...batteryOptions, pack }));
+    expect(error.code).toBe("INCONSISTENT");
+    expect(error.message).toContain("with pack leave arrangement out");
+    expect(thrown(() => packBattery({ ...rest, pack, usableFraction: 0.9 })).code).toBe("INCONSISTENT");
+    expect(thrown(() => packBattery({ ...rest, pack: {} as never })).code).toBe("NOT_AN_OBJECT");
+    expect(thrown(() => packBattery(rest)).message).toContain("'arrangement', or a pack");
   });
 });
 

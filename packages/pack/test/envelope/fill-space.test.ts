@@ -261,6 +261,77 @@ describe("boxes on a small floor", () => {
   });
 });
 
+describe("cylinders that lie", () => {
+  const along = { standings: ["axis along"] } as const;
+  const across = { standings: ["axis across"] } as const;
+
+  it("do so only when told, where a low floor leaves no other way", () => {
+    const low = { cell: round(46, 80), space: spaceOf(810, 470, 50) };
+    expect(fillSpace(low).cellCount).toBe(0);
+    // Worked by hand: 810/80 and 470/46; 810/46 and 470/80.
+    expect(fillSpace({ ...low, ...along }).cellCount).toBe(10 * 10);
+    expect(fillSpace({ ...low, ...across }).cellCount).toBe(17 * 5);
+    const all = fillSpace({ ...low, standings: ["height up", "axis along", "axis across"] });
+    expect(all.fillings.map(({ standing, cellCount }) => [standing, cellCount])).toEqual([
+      ["axis along", 100],
+      ["axis across", 85],
+    ]);
+  });
+
+  it("lie inside, apart by the gaps in every direction, as many as divide the space", () => {
+    fc.assert(
+      fc.property(
+        spaces,
+        gaps,
+        between(12, 50),
+        between(12, 80),
+        fc.boolean(),
+        (sizes, { gap, layerGap, layers }, d, h, turn) => {
+          const { length, width, height } = sizes;
+          const given = {
+            cell: round(d, h),
+            space: spaceOf(length, width, height),
+            gap: mm(gap),
+            layerGap: mm(layerGap),
+            layers,
+          };
+          const [filling] = fillSpace({ ...given, ...(turn ? across : along) }).fillings;
+          const [x, y] = turn ? [d, h] : [h, d];
+          const places = filling?.layout() ?? [];
+          const count = (room: number, size: number, between: number) =>
+            Math.floor((room + between) / (size + between) + 1e-9);
+          const perLayer = count(length, x, gap) * count(width, y, gap);
+          expect(places).toHaveLength(perLayer * Math.min(layers, count(height, d, layerGap)));
+          for (const place of places) {
+            expect([place.length, place.width, place.height]).toEqual([x, y, d]);
+            expect(place.x + x).toBeLessThanOrEqual(length * (1 + 1e-9));
+            expect(place.y + y).toBeLessThanOrEqual(width * (1 + 1e-9));
+            expect(place.z + d).toBeLessThanOrEqual(height * (1 + 1e-9));
+          }
+          for (const [i, a] of places.entries()) {
+            const b = places[i + 1];
+            if (b === undefined) continue;
+            const apart = [
+              Math.abs(a.x - b.x) - x - gap,
+              Math.abs(a.y - b.y) - y - gap,
+              Math.abs(a.z - b.z) - d - layerGap,
+            ];
+            expect(Math.max(...apart)).toBeGreaterThan(-1e-9);
+          }
+        },
+      ),
+    );
+  });
+
+  it("take no way to stand of a box, and boxes none of theirs", () => {
+    const space = spaceOf(500, 500, 100);
+    expect(thrown(() => fillSpace({ cell: round(46, 80), space, standings: ["thickness up"] })).message).toContain(
+      "standings of a cylinder cannot hold",
+    );
+    expect(thrown(() => fillSpace({ cell: boxOf(10, 20, 30), space, ...along })).code).toBe("WRONG_CHOICE");
+  });
+});
+
 describe("what limits a filled space", () => {
   const cell = round(46, 80);
   const base = { cell, space: { length: q("1.7 m"), width: q("1.2 m"), height: q("120 mm") }, gap: q("1 mm") };
@@ -281,13 +352,30 @@ describe("what limits a filled space", () => {
     const strings = fillSpace({ ...base, cellsAtMost: 200, series: 96 });
     expect(strings.cellCount).toBe(192);
     expect(strings.cautions.map(({ code }) => code)).toEqual(["HIGH_VOLTAGE"]);
-    expect(filled.cautions).toEqual([]);
+    expect(filled.cautions.map(({ text }) => text).join()).toContain(
+      "The voltage of the pack is not known: take it as hazardous",
+    );
     // 14 cells of 3.7 V are 51.8 V; full, nobody said.
     expect(fillSpace({ ...base, series: 14 }).warnings.join()).toContain("may exceed 60 V");
     const short = fillSpace({ ...base, cellsAtMost: 90, series: 96 });
     expect(short.cellCount).toBe(0);
     expect(short.warnings.join()).toContain("do not make one string of 96");
     expect(short.working()).toEqual([]);
+  });
+
+  it("says which cells that fit make no whole string, and how many wanted ones do not fit", () => {
+    const strings = fillSpace({ ...base, series: 96 });
+    const fit = filled.allowed.space ?? 0;
+    expect(strings.cellCount + strings.besideStrings).toBe(fit);
+    expect(strings.besideStrings).toBe(fit % 96);
+    expect(strings.fillings[0]?.layout()).toHaveLength(fit);
+    expect(strings.warnings.join()).toContain(`${fit % 96} of the ${fit} cells make no whole string of 96 in series`);
+    expect(fillSpace({ ...base, cellsAtMost: 192, series: 96 }).warnings.join()).not.toContain("string");
+    expect(filled.besideStrings).toBe(0);
+    const wanted = fillSpace({ ...base, cellsAtMost: fit + 7 });
+    expect(wanted.warnings.join()).toContain(`${fit + 7} cells are wanted and ${fit} fit: 7 find no place`);
+    expect(wanted.limitedBy).toBe("space");
+    expect(fillSpace({ ...base, cellsAtMost: fit }).warnings.join()).not.toContain("wanted");
   });
 
   it("may leave most of a high space empty", () => {

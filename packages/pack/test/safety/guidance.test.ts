@@ -72,8 +72,9 @@ describe("cautions of a pack", () => {
     expect(needed).toEqual(["T.1", "T.2", "T.3", "T.4", "T.5", "T.7"]);
   });
 
-  it("are refused without a voltage", () => {
-    expect(thrown(() => packCautions({} as never)).code).toBe("MISSING_OPTION");
+  it("take an unknown voltage for a high one, and refuse one that is none", () => {
+    expect(packCautions({})[0]?.code).toBe("HIGH_VOLTAGE");
+    expect(thrown(() => packCautions({ maximumVolt: q("400 V") } as never)).code).toBe("UNKNOWN_OPTION");
     expect(thrown(() => packCautions({ maximumVoltage: q("-1 V") })).code).toBe("NEGATIVE");
   });
 });

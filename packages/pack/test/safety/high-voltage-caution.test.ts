@@ -1,7 +1,15 @@
 import { q, quantity } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
 import { published } from "../../../../test/support/published.js";
-import { arrangePack, composePack, cylindricalCell, highVoltageCaution, prismaticCell } from "../../src/index.js";
+import {
+  arrangePack,
+  chargeSession,
+  composePack,
+  cylindricalCell,
+  highVoltageCaution,
+  packCautions,
+  prismaticCell,
+} from "../../src/index.js";
 import { box, cylinder, thrown } from "../support/cells.js";
 
 describe("high-voltage caution", () => {
@@ -55,10 +63,34 @@ describe("a pack and the caution", () => {
 
   it("goes by the nominal voltage when no other is known, and warns where that may be too little", () => {
     expect(packOf(17).cautions.map(({ code }) => code)).toEqual(["HIGH_VOLTAGE"]);
-    expect(packOf(16).cautions).toEqual([]);
+    // 16 cells of 3.7 V have 59.2 V, and nobody says what they have when full.
+    expect(
+      packOf(16)
+        .cautions.map(({ text }) => text)
+        .join(),
+    ).toContain(
+      "The voltage at full charge is not known, the nominal one is 59.2 V: take it as hazardous, above 60 V DC",
+    );
+    expect(packOf(12).cautions).toEqual([]);
     expect(packOf(16).warnings.join()).toContain("may exceed 60 V");
     expect(packOf(14, 4.2).warnings).toEqual([]);
     expect(packOf(4).warnings).toEqual([]);
+  });
+
+  it("is printed where nobody knows the voltage", () => {
+    const told = (cautions: readonly { readonly code: string; readonly text: string }[]) =>
+      cautions
+        .filter(({ code }) => code === "HIGH_VOLTAGE")
+        .map(({ text }) => text)
+        .join();
+    const unknown = "The voltage of the pack is not known: take it as hazardous, above 60 V DC";
+    const charge = { station: { power: q("100 kW") }, usableEnergy: q("90 kWh"), from: 0.1, to: 0.8 } as const;
+    expect(told(chargeSession(charge).cautions)).toContain(unknown);
+    expect(told(chargeSession({ ...charge, packVoltage: q("400 V") }).cautions)).toContain("400 V DC");
+    expect(told(chargeSession({ ...charge, packVoltage: q("40 V") }).cautions)).toBe("");
+    expect(told(packCautions({}))).toContain(unknown);
+    expect(packCautions({}).map(({ code }) => code)).not.toContain("ISOLATION");
+    expect(told(packCautions({ maximumVoltage: q("48 V") }))).toBe("");
   });
 
   it("carries it in every pack of a road car's voltage", () => {

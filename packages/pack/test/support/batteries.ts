@@ -37,6 +37,11 @@ export const batteryChoices: fc.Arbitrary<PackBatteryOptions> = fc
     capacityLeft: left,
   }));
 
+/** The same with a limit of charging that is out of the way, at any temperature. */
+export const batteriesToCharge: fc.Arbitrary<PackBattery> = batteryChoices.map((options) =>
+  packBattery({ ...options, chargeRateLimit: 1000 }),
+);
+
 export const batteries: fc.Arbitrary<PackBattery> = batteryChoices.map(packBattery);
 
 /** States of charge, both ends among them. */

@@ -1,4 +1,5 @@
 import type { Source } from "@tarewatt/units";
+import { HOT, hotDoubt } from "../electrical/charge-rate-limit.js";
 
 /** @internal Below this, in °C, batteries on sale take their charge noticeably slower (common practice, no source). */
 export const COOL = 15;
@@ -16,11 +17,13 @@ export const publishedCold = {
   },
 } as const satisfies { readonly fleet: string; readonly module: string; readonly source: Source };
 
-/** @internal Doubts about a charge of cool cells; empty from 15 °C up. */
-export function coldDoubts(celsius: number, rateLimit: number): string[] {
-  if (celsius >= COOL) return [];
-  const cells = `the cells are at ${Number(celsius.toPrecision(3))} °C`;
+/** @internal Doubts about a charge of cool or hot cells; empty in between. */
+export function temperatureDoubts(celsius: number, rateLimit: number): string[] {
+  const shown = `${Number(celsius.toPrecision(3))} °C`;
+  const cells = `the cells are at ${shown}`;
   const limited = rateLimit !== Number.POSITIVE_INFINITY;
+  if (celsius > HOT) return limited ? [] : [hotDoubt(shown)];
+  if (celsius >= COOL) return [];
   if (celsius < 0) {
     const mend = limited
       ? `the C-rate of ${Number(rateLimit.toPrecision(3))} is taken as their maker's word`
