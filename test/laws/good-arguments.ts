@@ -310,6 +310,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } },
       climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh"), warnings: ["invented"] },
+      battery: { model: ownBattery, stateOfCharge: 0.3 },
     },
   ],
   "roadload.rangeOn": () => {
