@@ -230,6 +230,7 @@ export {
   type Towed,
 } from "./performance/gradeability.js";
 export { type SprintOptions, type SprintResult, sprint } from "./performance/sprint.js";
+export type { SprintAtBattery } from "./performance/sprint-at-battery.js";
 export { type SprintMeanPowerInputs, sprintMeanPower } from "./performance/sprint-mean-power.js";
 export { type SprintPowerOptions, type SprintPowerResult, sprintPower } from "./performance/sprint-power.js";
 export type { ThrustLimit, ThrustOptions, Traction } from "./performance/thrust.js";
