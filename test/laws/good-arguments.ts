@@ -336,6 +336,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ speed: q("90 km/h"), ...driven, load: { ...load }, drivetrain: { ...drivetrain } },
       climate: { power: q("1 kW"), warmUpEnergy: q("1 kWh"), warnings: ["invented"] },
+      battery: { model: ownBattery, stateOfCharge: 0.3 },
     },
   ],
   "roadload.rangeOn": () => {
@@ -417,7 +418,9 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     },
   ],
   "roadload.sprint": () => [{ ...sprinting, power: q("150 kW"), force: q("8 kN"), peak: { ...peak } }],
-  "roadload.sprintPower": () => [{ ...sprinting, force: q("8 kN"), time: q("12 s") }],
+  "roadload.sprintPower": () => [
+    { ...sprinting, force: q("8 kN"), time: q("12 s"), drivetrain: { ...drivetrain }, accessories: q("1 kW") },
+  ],
   "roadload.topSpeed": () => [{ load: { ...load }, power: q("150 kW"), limiter: q("180 km/h"), grade: 0.01 }],
   "roadload.gradeability": () => [
     {

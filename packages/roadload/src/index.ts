@@ -167,7 +167,12 @@ export {
   batteryPowerDriving,
   batteryPowerOfModel,
 } from "./energy/battery-energy.js";
-export { type BatteryEnergyOfPartsInputs, batteryEnergyOfParts } from "./energy/battery-energy-of-parts.js";
+export {
+  type BatteryEnergyOfPartsInputs,
+  type BatteryPowerOfPartsInputs,
+  batteryEnergyOfParts,
+  batteryPowerOfParts,
+} from "./energy/battery-energy-of-parts.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,
@@ -206,7 +211,8 @@ export {
 export { type RangeCurve, type RangeCurveOptions, type RangeCurveRow, rangeCurve } from "./energy/range-curve.js";
 export type { BatteryBoundary } from "./energy/scope.js";
 export type { DriveSeries } from "./energy/series.js";
-export { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
+export { type SteadyDistanceInputs, steadyDistance } from "./energy/steady-distance.js";
+export { type SteadyBattery, type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
 export { type RangeAfterWarmUpInputs, rangeAfterWarmUp, type WarmUp } from "./energy/warm-up.js";
 export {
   type VehicleArrays,
@@ -224,6 +230,7 @@ export {
   type Towed,
 } from "./performance/gradeability.js";
 export { type SprintOptions, type SprintResult, sprint } from "./performance/sprint.js";
+export type { SprintAtBattery } from "./performance/sprint-at-battery.js";
 export { type SprintMeanPowerInputs, sprintMeanPower } from "./performance/sprint-mean-power.js";
 export { type SprintPowerOptions, type SprintPowerResult, sprintPower } from "./performance/sprint-power.js";
 export type { ThrustLimit, ThrustOptions, Traction } from "./performance/thrust.js";

@@ -6,33 +6,46 @@ import {
   type Power,
   type Quantity,
   quantity,
-  readNumber,
   readOptions,
   type Speed,
   type Step,
 } from "@tarewatt/units";
-import { rangeOn } from "./range.js";
+import type { Fraction } from "../fraction.js";
+import type { BatteryState } from "./battery.js";
+import { readSpeeds } from "./read-speeds.js";
 import type { BatteryBoundary } from "./scope.js";
-import { type SteadySpeedOptions, steadySpeed } from "./steady-speed.js";
+import { rangeByBattery, rangeByEnergy, type SteadyRange } from "./steady-range.js";
+import { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./steady-speed.js";
 
 /** Options of {@link rangeCurve}: as for `steadySpeed`, with many speeds. */
 export interface RangeCurveOptions extends Omit<SteadySpeedOptions, "speed" | "chargingEfficiency"> {
   /** Speeds, rising, 2 to 1000. */
   readonly speeds: readonly Quantity<Speed>[];
-  /** Energy that the driver can use between full and empty, at the boundary of the battery's consumption. */
-  readonly usableEnergy: Quantity<Energy>;
+  /** Energy that the driver can use between full and empty, at the boundary of the battery's consumption. Give it, or a battery. */
+  readonly usableEnergy?: Quantity<Energy> | undefined;
+  /**
+   * The battery and how full it is at the start, in place of a usable energy: it is emptied down to the floor, or to where it gives too
+   * little power for the speed.
+   */
+  readonly battery?: BatteryState | undefined;
+  /** State of charge at which the vehicle is called empty; 0 when left out. Only with a battery. */
+  readonly floor?: Fraction | undefined;
 }
 
 /** One speed of a {@link RangeCurve}. */
 export interface RangeCurveRow {
   /** The speed. */
   readonly speed: Quantity<Speed>;
-  /** Power of the battery. */
+  /** Power of the battery; with a battery model the mean of its cells while it empties, without a warm-up. */
   readonly power: Quantity<Power>;
-  /** Consumption at the battery. */
+  /** Consumption at the battery; with a battery model that mean per speed. */
   readonly consumption: Quantity<EnergyPerDistance>;
   /** Range at this speed. */
   readonly range: Quantity<Length>;
+  /** What ended the drive: the state of charge at its floor, or too little power. Only with a battery. */
+  readonly endedBy?: "state of charge" | "power";
+  /** State of charge at the end; only with a battery. */
+  readonly stateOfCharge?: number;
 }
 
 /** Range over steady speed. Made by {@link rangeCurve}. */
@@ -55,7 +68,6 @@ export interface RangeCurve {
   readonly cautions: readonly string[];
 }
 
-const MOST_SPEEDS = 1000;
 /** Parts of the span that are looked at before the best one is searched more closely. */
 const PARTS = 64;
 /** (√5 − 1)/2 */
@@ -63,14 +75,16 @@ const GOLDEN = 0.618_033_988_749_894_9;
 const NARROWINGS = 40;
 
 /**
- * Range over steady speed, and the speed that takes the vehicle farthest. Empty means that the usable energy is spent.
+ * Range over steady speed, and the speed that takes the vehicle farthest. Empty means that the usable energy is spent; with a battery,
+ * that its state of charge is at the floor, or that it gives too little power for the speed.
  *
  * Air, wind, altitude and temperature are in the road load that is given; heating and cooling in `climate`, which is why slow is
  * not best in the cold. Energy to warm up is taken once.
  *
- * @param options - speeds, usable energy, road load, drivetrain, accessories, climate, grade
+ * @param options - speeds, usable energy or battery, road load, drivetrain, accessories, climate, grade
  * @returns rows for a table or a figure, and the best speed
- * @throws InputError `EMPTY` below two speeds, `TOO_LONG`, `INCONSISTENT` when they do not rise, `NOT_VALID_HERE` when none can be held
+ * @throws InputError `EMPTY` below two speeds, `TOO_LONG`, `INCONSISTENT` when they do not rise, or energy and
+ *   battery are both given, `MISSING_OPTION` when neither is, `NOT_VALID_HERE` when none can be held
  *   or nothing is consumed, and what `steadySpeed` and `rangeOn` throw
  * @example
  * const load = roadLoad({
@@ -83,40 +97,64 @@ const NARROWINGS = 40;
  * rangeCurve({ speeds, usableEnergy: q("72 kWh"), load, drivetrain, accessories: q("350 W") }).best.speed.in("km/h"); // 25.8...
  */
 export function rangeCurve(options: RangeCurveOptions): RangeCurve {
-  const { speeds, usableEnergy, ...driven } = options ?? {};
-  readOptions("rangeCurve", options, { usableEnergy: { unit: "kWh", atLeast: 0 } }, [
-    ...["speeds", "load", "drivetrain", "accessories", "grade?", "climate?"],
-  ]);
+  const { speeds, usableEnergy, floor: _, ...driven } = options ?? {};
+  const { floor } = readOptions(
+    "rangeCurve",
+    options,
+    {
+      usableEnergy: { unit: "kWh", atLeast: 0, optional: true },
+      floor: { unit: "1", atLeast: 0, atMost: 1, optional: true },
+    },
+    ["speeds", "load", "drivetrain", "accessories", "grade?", "climate?", "battery?"],
+  );
+  const howFar = readHowFar(options, floor);
   const numbers = readSpeeds(speeds);
-  const rowAt = (speed: Quantity<Speed>): RangeCurveRow | undefined => {
+  const at = (speed: Quantity<Speed>): SteadyRange | undefined => {
     const result = reachable(() => steadySpeed({ ...driven, speed }));
-    if (result === undefined) return undefined;
-    const { range } = rangeOn({ usableEnergy, result });
-    return Object.freeze({ speed, power: result.power.atBattery, consumption: result.consumption.atBattery, range });
+    return result === undefined ? undefined : howFar(result);
   };
-  const all = speeds.map((speed) => rowAt(speed));
-  const rows = all.filter((row) => row !== undefined);
-  const first = rows[0];
+  const all = speeds.map((speed) => at(speed));
+  const held = all.filter((each) => each !== undefined);
+  const [first] = held;
   if (first === undefined) {
     throw new InputError("NOT_VALID_HERE", "the vehicle can hold none of these speeds: it has too little power", {});
   }
-  const unit = first.speed.unit as "km/h";
-  const held = all.flatMap((row, index) => (row === undefined ? [] : [numbers[index] as number]));
-  const best = bestOf((v) => rowAt(quantity(v, "m/s").to(unit)), Math.min(...held), Math.max(...held)) ?? first;
-  const result = steadySpeed({ ...driven, speed: first.speed });
-  const { batteryBoundary, warnings, cautions } = rangeOn({ usableEnergy, result });
+  const unit = first.row.speed.unit as "km/h";
+  const within = numbers.filter((_each, index) => all[index] !== undefined);
+  const rowAt = (v: number) => at(quantity(v, "m/s").to(unit))?.row;
+  const best = bestOf(rowAt, Math.min(...within), Math.max(...within)) ?? first.row;
+  const { batteryBoundary, cautions } = steadySpeed({ ...driven, speed: first.row.speed });
   return Object.freeze({
-    procedure: "at steady speed until the usable energy is spent",
-    rows: Object.freeze(rows),
+    procedure:
+      options.battery === undefined
+        ? "at steady speed until the usable energy is spent"
+        : `at steady speed from a state of charge of ${options.battery.stateOfCharge} until it is ${floor ?? 0}, or the battery gives too little power`,
+    rows: Object.freeze(held.map(({ row }) => row)),
     best,
-    unreachable: Object.freeze(speeds.filter((_, index) => all[index] === undefined)),
-    batteryBoundary,
-    ...{ warnings, cautions },
-    working: () => {
-      const atBest = steadySpeed({ ...driven, speed: best.speed });
-      return [...atBest.working(), ...rangeOn({ usableEnergy, result: atBest }).working()];
-    },
+    unreachable: Object.freeze(speeds.filter((_each, index) => all[index] === undefined)),
+    batteryBoundary: batteryBoundary as RangeCurve["batteryBoundary"],
+    warnings: Object.freeze([...new Set(held.flatMap(({ warnings }) => warnings))]),
+    cautions,
+    working: () => howFar(steadySpeed({ ...driven, speed: best.speed })).steps(),
   });
+}
+
+/** By a usable energy or by a battery: one of the two says what empty means. */
+function readHowFar(
+  { usableEnergy, battery }: RangeCurveOptions,
+  floor: number | undefined,
+): (result: SteadyResult) => SteadyRange {
+  if (battery !== undefined) {
+    if (usableEnergy === undefined) return (result) => rangeByBattery(battery, floor ?? 0, result);
+    throw new InputError("INCONSISTENT", "rangeCurve must be given a usableEnergy or a battery: got both", {});
+  }
+  if (usableEnergy === undefined) {
+    throw new InputError("MISSING_OPTION", "rangeCurve must be given a usableEnergy or a battery: got neither", {
+      option: "usableEnergy",
+    });
+  }
+  if (floor === undefined) return (result) => rangeByEnergy(usableEnergy, result);
+  throw new InputError("INCONSISTENT", "floor is a state of charge of a battery: give a battery, or leave it out", {});
 }
 
 /** Undefined for a speed that cannot be held; everything else that is wrong stays an error. */
@@ -152,20 +190,4 @@ function bestOf(
   }
   const middle = (low + high) / 2;
   return rowAt(metres(middle) >= metres(best) ? middle : best);
-}
-
-function readSpeeds(given: unknown): number[] {
-  if (!Array.isArray(given) || given.length < 2) {
-    throw new InputError("EMPTY", "speeds must list two speeds at least", { name: "speeds" });
-  }
-  if (given.length > MOST_SPEEDS) {
-    const message = `speeds must be at most ${MOST_SPEEDS}: got ${given.length}`;
-    throw new InputError("TOO_LONG", message, { atMost: MOST_SPEEDS });
-  }
-  const numbers = given.map((speed, i) => readNumber(`speeds[${i}]`, speed, { unit: "m/s", above: 0, atMost: 150 }));
-  for (let i = 1; i < numbers.length; i++) {
-    if ((numbers[i] as number) > (numbers[i - 1] as number)) continue;
-    throw new InputError("INCONSISTENT", `speeds must rise: got ${given[i]} after ${given[i - 1]}`, { index: i });
-  }
-  return numbers;
 }

@@ -91,7 +91,7 @@ export interface RangeResult {
 
 /** Certified and published usable energies are direct current energies at the terminals, so this is said, not assumed. */
 const AT_CELLS =
-  "consumption is counted at the cells, because the drivetrain contains the battery's own loss: the usable energy must be " +
+  "consumption is counted at the cells, because the drivetrain or a battery model counts the battery's own loss: the usable energy must be " +
   "that of the cells too, which is more than what the terminals give";
 
 /**

@@ -166,7 +166,8 @@ function resistsEverywhere({ constant, linear, quadratic }: SplitNumbers, maximu
   return at(0) >= 0 && at(maximumSpeed) >= 0 && (!inside || at(lowest) >= 0);
 }
 
-function batteryBoundaryOf({ contains }: Drivetrain, battery: Battery | undefined): BatteryBoundary {
+/** @internal */
+export function batteryBoundaryOf({ contains }: Drivetrain, battery: Battery | undefined): BatteryBoundary {
   if (contains.includes("charging")) return "wall";
   return contains.includes("battery") || battery !== undefined ? "cells" : "terminals";
 }

@@ -1,7 +1,6 @@
 import {
   type Energy,
   type EnergyPerDistance,
-  InputError,
   type Power,
   type Quantity,
   quantity,
@@ -14,12 +13,14 @@ import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import type { RoadLoad } from "../resistance/road-load.js";
+import type { BatteryState } from "./battery.js";
 import { batteryPowerBraking, batteryPowerDriving, batteryPowerOfModel } from "./battery-energy.js";
-import { assertConservesAt } from "./conserves-energy.js";
+import { batteryPowerOfParts } from "./battery-energy-of-parts.js";
 import { steadyConsumptionAtBattery, steadyConsumptionAtWall, wallPower } from "./consumption.js";
 import { gradeText } from "./drive-cycle.js";
 import { type LedgerNumbers, type PowerLedger, powerLedger, roadEntries } from "./ledger.js";
-import { type BatteryBoundary, finitePower, readScope, type Scope, warningsOf } from "./scope.js";
+import { type BatteryBoundary, readScope, type Scope, warningsOf } from "./scope.js";
+import { lossAt, type SteadyPoint, steadyPoint } from "./steady-point.js";
 import { type WarmUp, warmUpPart } from "./warm-up.js";
 
 /** Options of {@link steadySpeed}. */
@@ -49,12 +50,29 @@ export interface SteadySpeedOptions {
   /** Grade of the road, rise over run, positive uphill; level when left out. */
   readonly grade?: Fraction | undefined;
   /**
+   * The battery and how full it is. Its loss is then counted, power at the battery is that of the cells, and its limits hold: a
+   * speed that it gives too little power for is refused, and what it cannot be charged with the friction brakes take.
+   */
+  readonly battery?: BatteryState | undefined;
+  /**
    * Battery energy per wall energy; without it nothing is said at the wall. Its scope is the wall to the energy drawn from
    * the battery, charger and battery while charging: 0.89 was measured (26 cars at 11 kW, a touring club, 2025; 7 % in the
    * charger, 4 % in the battery and its conditioning). With a drivetrain that contains `"battery"` give the charger's alone,
    * about 0.93: the result warns.
    */
   readonly chargingEfficiency?: Fraction | undefined;
+}
+
+/** How a battery fares at a steady speed. */
+export interface SteadyBattery {
+  /** State of charge that the powers are those of. */
+  readonly stateOfCharge: number;
+  /** Power given at the terminals; negative when it is charged. */
+  readonly atTerminals: Quantity<Power>;
+  /** Heat in the battery. */
+  readonly loss: Quantity<Power>;
+  /** Braking power at the wheels that the battery could not be charged with; the friction brakes take it. */
+  readonly refused: Quantity<Power>;
 }
 
 /** Power at a steady speed and where it goes. Made by {@link steadySpeed}. */
@@ -85,6 +103,8 @@ export interface SteadyResult {
   };
   /** Energy to warm up, which is in none of these, and the consumption beside it; only when there is some. */
   readonly warmUp?: WarmUp;
+  /** How the battery fares; only with a battery. */
+  readonly battery?: SteadyBattery;
   /** Where the power goes. */
   readonly ledger: PowerLedger;
   /** What a reader should doubt; empty when there is nothing. */
@@ -98,10 +118,10 @@ export interface SteadyResult {
 /**
  * Power and consumption at a steady speed.
  *
- * @param options - speed, road load, drivetrain, accessories, grade, charging
+ * @param options - speed, road load, drivetrain, accessories, climate, battery, grade, charging
  * @returns powers, consumptions, the ledger
  * @throws InputError `COUNTED_TWICE` when two parts hold one loss, `NOT_A_NUMBER` when the drivetrain gives no finite power,
- *   `NOT_VALID_HERE` when the drivetrain's power does not reach,
+ *   `NOT_VALID_HERE` when the power of drivetrain or battery does not reach,
  *   `OUT_OF_RANGE`, `WRONG_CHOICE`, `NEGATIVE`, `NOT_A_FRACTION`, and what `readOptions` throws
  * @example
  * const load = roadLoad({
@@ -114,9 +134,9 @@ export interface SteadyResult {
  */
 export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   const rules = { speed: { unit: "m/s", above: 0, atMost: 150 } } as const;
-  const { scope, read } = readScope("steadySpeed", options, rules);
+  const { scope, read } = readScope("steadySpeed", options, rules, ["battery?"]);
   const { speed } = read;
-  const { load, numbers, drivetrain, accessories, grade, chargingEfficiency } = scope;
+  const { load, numbers, accessories, grade, chargingEfficiency, battery, stateOfCharge } = scope;
   const climate = scope.climate?.power ?? 0;
   const terms = {
     constant: numbers.constant * speed,
@@ -125,11 +145,10 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
   };
   const climbing = numbers.gradeForce * speed;
   const atWheel = terms.constant + terms.linear + terms.quadratic + climbing;
-  assertReachable(drivetrain, atWheel, speed);
-  const drawn = finitePower(drivetrain, drivetrain.batteryPower(atWheel, speed), atWheel, speed);
-  const brakes = finitePower(drivetrain, drivetrain.frictionBrakePower(atWheel, speed), atWheel, speed);
-  assertConservesAt(drivetrain, atWheel, speed);
-  const atBattery = drawn + accessories + climate;
+  const point = steadyPoint(scope, atWheel, speed, stateOfCharge);
+  const { drawn, brakes, terminals, refused } = point;
+  const loss = lossAt(battery, terminals, stateOfCharge);
+  const atBattery = terminals + loss;
   const atWall = chargingEfficiency === undefined ? undefined : atBattery / chargingEfficiency;
   const entries: LedgerNumbers = [
     ...roadEntries(load, terms),
@@ -138,6 +157,7 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
     ["drivetrain loss", drawn - atWheel - brakes],
     ["accessories", accessories],
     ...(scope.climate === undefined ? [] : ([["climate", climate]] as const)),
+    ...(battery === undefined ? [] : ([["battery loss", loss]] as const)),
     ...(atWall === undefined ? [] : ([["charging loss", atWall - atBattery]] as const)),
   ];
   const perDistance = (power: number) => quantity(power / speed / 3.6, "Wh/km");
@@ -156,33 +176,27 @@ export function steadySpeed(options: SteadySpeedOptions): SteadyResult {
       ...(atWall === undefined ? {} : { atWall: perDistance(atWall) }),
     }),
     ...warmUpPart(scope.climate?.warmUpEnergy ?? 0, atBattery / speed),
+    ...(battery === undefined
+      ? {}
+      : {
+          battery: Object.freeze({
+            stateOfCharge,
+            atTerminals: quantity(terminals, "W"),
+            loss: quantity(loss, "W"),
+            refused: quantity(refused, "W"),
+          }),
+        }),
     ledger: powerLedger(atWall === undefined ? "battery" : "wall", entries, atWall ?? atBattery),
     warnings: warningsOf(scope, atBattery, `at a steady ${options.speed}`, speed),
     cautions: cautionsOf(load),
-    working: () => [...load.at(options.speed, { grade }).working(), ...explain(scope, speed, atWheel, drawn)],
+    working: () => [...load.at(options.speed, { grade }).working(), ...explain(scope, speed, point, loss)],
   });
 }
 
-/** A speed that nobody can hold has no consumption. */
-function assertReachable(drivetrain: Drivetrain, wheelPower: number, speed: number): void {
-  const most = drivetrain.maximumWheelPower?.(speed) ?? Number.POSITIVE_INFINITY;
-  if (!(wheelPower > most * (1 + 1e-12))) return;
-  throw new InputError(
-    "NOT_VALID_HERE",
-    `the vehicle cannot hold this speed: it takes ${Number((wheelPower / 1000).toPrecision(4))} kW at the wheels, and the ` +
-      `drivetrain gives ${Number((most / 1000).toPrecision(4))} kW at ${Number(speed.toPrecision(4))} m/s`,
-    { wheelPower, most, speed },
-  );
-}
-
-function explain(
-  { drivetrain, accessories, climate, chargingEfficiency }: Scope,
-  speed: number,
-  wheelPower: number,
-  drawn: number,
-): Step[] {
+function explain(scope: Scope, speed: number, point: SteadyPoint, loss: number): Step[] {
+  const { chargingEfficiency } = scope;
   const working: Working = [];
-  const battery = batteryPowerStep(drivetrain, accessories + (climate?.power ?? 0), wheelPower, drawn, working);
+  const battery = batteryPowerStep(scope, point, loss, working);
   steadyConsumptionAtBattery.of({ power: battery, speed }, working);
   if (chargingEfficiency !== undefined) {
     const power = wallPower.of({ battery, chargingEfficiency }, working);
@@ -192,14 +206,17 @@ function explain(
 }
 
 function batteryPowerStep(
-  drivetrain: Drivetrain,
-  accessories: number,
-  wheelPower: number,
-  drawn: number,
+  { drivetrain: model, accessories, climate, battery }: Scope,
+  { atWheel: wheelPower, drawn: drivetrain }: SteadyPoint,
+  batteryLoss: number,
   working: Working,
 ): number {
-  if (!isEfficiencyDrivetrain(drivetrain)) return batteryPowerOfModel.of({ drivetrain: drawn, accessories }, working);
-  const { efficiency, share, regenerationEfficiency } = drivetrain;
+  if (climate !== undefined || battery !== undefined) {
+    const parts = { drivetrain, accessories, climate: climate?.power ?? 0, batteryLoss };
+    return batteryPowerOfParts.of(parts, working);
+  }
+  if (!isEfficiencyDrivetrain(model)) return batteryPowerOfModel.of({ drivetrain, accessories }, working);
+  const { efficiency, share, regenerationEfficiency } = model;
   return wheelPower >= 0
     ? batteryPowerDriving.of({ wheelPower, efficiency, accessories }, working)
     : batteryPowerBraking.of({ wheelPower, share, regenerationEfficiency, accessories }, working);

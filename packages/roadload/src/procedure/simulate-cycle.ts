@@ -1,13 +1,14 @@
-import { quantity, type Step, type Working } from "@tarewatt/units";
+import { type Energy, type Quantity, quantity, type Step, type Working } from "@tarewatt/units";
 import { cltcP } from "../cycle/cltc-p.js";
 import type { Cycle } from "../cycle/cycle.js";
 import { nedc } from "../cycle/nedc.js";
+import { driveUntilEmpty } from "../energy/drive-until-empty.js";
 import { consumptionOverRange, repeatedCycleRange } from "./depletion.js";
 import { consumptionsOf, type DrivenCycle, doubtsOfRecharge, wallPerBattery } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
 import type { SimulatedProcedure } from "./reference-conditions.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
-import { asSimulated, assertLastsFor, type ProcedureVehicle, simulated } from "./simulate.js";
+import { asSimulated, assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
 
 interface Words {
   readonly reference: SimulatedProcedure;
@@ -19,15 +20,13 @@ interface Words {
 /** A procedure that repeats one cycle until the battery is empty. */
 function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words: Words): ProcedureResult {
   const ready = simulated(where, vehicle, words.reference);
-  const usable = vehicle.usableEnergy;
-  const usableEnergy = usable.in("kWh");
-  const [cold, warm] = ready.drive(cycle, 2) as readonly [DrivenCycle, DrivenCycle];
-  assertLastsFor(`one ${cycle.name}`, [cold], usable);
-  const [first, later] = [cold, warm].map(({ energy }) => energy.in("kWh")) as [number, number];
-  const numbers = { usableEnergy, first, later, distance: cold.distance.in("km") };
-  const factor = wallPerBattery(usableEnergy, ready.rechargeEnergy?.in("kWh"));
+  const { byBattery } = ready;
+  const driven = byBattery === undefined ? byEnergy(ready, cycle) : untilEmpty(vehicle, byBattery, cycle);
+  const { usableEnergy } = driven;
+  const rechargeEnergy = ready.rechargeOf(quantity(usableEnergy, "kWh"))?.in("kWh");
+  const factor = wallPerBattery(usableEnergy, rechargeEnergy);
   const figures = (working?: Working) => {
-    const range = repeatedCycleRange.of(numbers, working);
+    const range = driven.range(working);
     const consumption = consumptionOverRange.of({ usableEnergy, range }, working);
     return { range: quantity(range, "km"), consumption: consumptionsOf(consumption, factor, "km", working) };
   };
@@ -41,7 +40,7 @@ function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words:
       warnings: Object.freeze([...doubtsOfRules(list), ...doubtsOfRecharge(factor)]),
       working: () => {
         const working: Working = [];
-        wallPerBattery(usableEnergy, ready.rechargeEnergy?.in("kWh"), working);
+        wallPerBattery(usableEnergy, rechargeEnergy, working);
         figures(working);
         return working as Step[];
       },
@@ -50,12 +49,40 @@ function repeated(where: string, vehicle: ProcedureVehicle, cycle: Cycle, words:
   );
 }
 
+/** Energy in kWh, and the range in km that it comes to. */
+interface Repeated {
+  readonly usableEnergy: number;
+  range(working?: Working): number;
+}
+
+function byEnergy(ready: Simulated, cycle: Cycle): Repeated {
+  const usable = ready.usableEnergy as Quantity<Energy>;
+  const usableEnergy = usable.in("kWh");
+  const [cold, warm] = ready.drive(cycle, 2) as readonly [DrivenCycle, DrivenCycle];
+  assertLastsFor(`one ${cycle.name}`, [cold], usable);
+  const [first, later] = [cold, warm].map(({ energy }) => energy.in("kWh")) as [number, number];
+  const numbers = { usableEnergy, first, later, distance: cold.distance.in("km") };
+  return { usableEnergy, range: (working) => repeatedCycleRange.of(numbers, working) };
+}
+
+/** The first cycle tells whether it can be driven at all, and how; then the battery is emptied. */
+function untilEmpty(
+  { load, drivetrain, accessories, coldStart }: ProcedureVehicle,
+  { state: battery, floor, test }: NonNullable<Simulated["byBattery"]>,
+  cycle: Cycle,
+): Repeated {
+  test.drive(cycle);
+  const climate = coldStart && { power: quantity(0, "W"), warmUpEnergy: coldStart };
+  const { range, energy } = driveUntilEmpty({ cycle, load, drivetrain, accessories, battery, floor, climate });
+  return { usableEnergy: energy.atTerminals.in("kWh"), range: () => range.in("km") };
+}
+
 const oldEuropean: Words = {
   reference: "nedc",
   procedure: "UN R101 on the NEDC",
   rangeMeans:
     "distance on repeated NEDC until the vehicle cannot follow the curve above 50 km/h; taken here as what the " +
-    "usable energy lasts for, the first cycle with the cold start, at 20 to 30 °C, without heating or cooling",
+    "usable energy, or the battery, lasts for, the first cycle with the cold start, at 20 to 30 °C, without heating or cooling",
   rules: /* @__PURE__ */ rules(
     {
       rule: "range is driven on repeated NEDC until the vehicle cannot follow the curve above 50 km/h",
@@ -70,9 +97,9 @@ const oldEuropean: Words = {
 
 /**
  * The old European procedure (UN R101, NEDC) of a vehicle that is not there yet, by simulation of its cycle. The range is that
- * of the usable energy; that a weak battery may not follow the curve before it is empty is not seen.
+ * of the usable energy: that a weak battery may not follow the curve before it is empty is seen with a battery only.
  *
- * @param vehicle - road load at the reference mass of the procedure, drivetrain, accessories, usable energy, charging
+ * @param vehicle - road load at the reference mass of the procedure, drivetrain, accessories, usable energy or battery, charging
  * @returns range and consumption
  * @throws InputError what {@link simulateWltp} throws
  * @example
@@ -91,7 +118,7 @@ const chinese: Words = {
   reference: "cltc",
   procedure: "CLTC-P as a cycle, without the rules of its procedure",
   rangeMeans:
-    "distance that the usable energy lasts for on the repeated cycle, the first one with the cold start; the Chinese procedure's own rules are not claimed",
+    "distance that the usable energy, or the battery, lasts for on the repeated cycle, the first one with the cold start; the Chinese procedure's own rules are not claimed",
   rules: /* @__PURE__ */ rules({
     rule: "the cycle is driven as tabled",
     source: { document: "GB/T 38146.1-2019", section: "annex A", status: "quoted" },
@@ -102,7 +129,7 @@ const chinese: Words = {
  * The Chinese cycle for passenger cars (CLTC-P) of a vehicle that is not there yet, repeated until its usable energy is spent.
  * The cycle, not the procedure: no rule beside the table is known here.
  *
- * @param vehicle - road load at test mass, drivetrain, accessories, usable energy, charging
+ * @param vehicle - road load at test mass, drivetrain, accessories, usable energy or battery, charging
  * @returns range and consumption
  * @throws InputError what {@link simulateWltp} throws
  * @example

@@ -10,11 +10,13 @@ import {
 } from "@tarewatt/units";
 import type { Cycle } from "../cycle/cycle.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import type { BatteryState } from "../energy/battery.js";
 import { driveCycle } from "../energy/drive-cycle.js";
 import type { DriveResult, Following } from "../energy/drive-result.js";
 import { rangeOn } from "../energy/range.js";
 import type { Fraction } from "../fraction.js";
 import { assertRoadLoad, type RoadLoad } from "../resistance/road-load.js";
+import { type BatteryTest, batteryTest } from "./battery-test.js";
 import { assertFollows, breakOff } from "./break-off.js";
 import type { DrivenCycle } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
@@ -35,9 +37,16 @@ export interface ProcedureVehicle {
   readonly drivetrain: Drivetrain;
   /** Power of the accessories during the test, drawn all the time. */
   readonly accessories: Quantity<Power>;
-  /** Energy that the battery gives from full to the end of the test, at its terminals. */
-  readonly usableEnergy: Quantity<Energy>;
-  /** Battery energy per wall energy; without it nothing is said at the wall. */
+  /** Energy that the battery gives from full to the end of the test, at its terminals. Give it, or a battery. */
+  readonly usableEnergy?: Quantity<Energy> | undefined;
+  /**
+   * The battery and how full it is at the start, in place of a usable energy: the test is driven in its order, constant speeds
+   * included, until the battery is at its floor or too weak. What it refuses when it is full, and where it ends the test, follow.
+   */
+  readonly battery?: BatteryState | undefined;
+  /** State of charge at which the vehicle is called empty; 0 when left out. Only with a battery. */
+  readonly floor?: Fraction | undefined;
+  /** Battery energy, at the terminals, per wall energy; without it nothing is said at the wall. */
   readonly chargingEfficiency?: Fraction | undefined;
   /** What the first cycle takes more than the later ones, at the battery: cold fluids and tyres. None when left out. */
   readonly coldStart?: Quantity<Energy> | undefined;
@@ -47,8 +56,12 @@ export interface ProcedureVehicle {
 
 /** A simulated vehicle ready to be driven. @internal */
 export interface Simulated {
-  /** Energy of the recharge, when the efficiency of charging is known. */
-  readonly rechargeEnergy: Quantity<Energy> | undefined;
+  /** Undefined with a battery. */
+  readonly usableEnergy: Quantity<Energy> | undefined;
+  /** The battery, ready to be emptied, and the state of charge at which it is empty; undefined with a usable energy. */
+  readonly byBattery: { readonly state: BatteryState; readonly floor: number; readonly test: BatteryTest } | undefined;
+  /** Energy of the recharge after a usable energy, when the efficiency of charging is known. */
+  readonly rechargeOf: (usableEnergy: Quantity<Energy>) => Quantity<Energy> | undefined;
   /** One cycle `times` times; the first one is cold, unless it is said not to be. */
   readonly drive: (cycle: Cycle, times: number, cold?: boolean) => readonly DrivenCycle[];
   /** What drivetrain, load and cycles warn of. */
@@ -71,31 +84,38 @@ export function simulated(where: string, vehicle: ProcedureVehicle, procedure: S
     usableEnergy,
     chargingEfficiency,
     coldStart = 0,
+    floor,
   } = readOptions(
     where,
     vehicle,
     {
-      usableEnergy: { unit: "kWh", above: 0 },
+      usableEnergy: { unit: "kWh", above: 0, optional: true },
+      floor: { unit: "1", atLeast: 0, atMost: 1, optional: true },
       accessories: { unit: "W", atLeast: 0 },
       chargingEfficiency: { unit: "1", above: 0, atMost: 1, optional: true },
       coldStart: { unit: "kWh", atLeast: 0, optional: true },
       curbMass: { unit: "kg", above: 0, atMost: 6000, optional: true },
     },
-    ["load", "drivetrain"],
+    ["load", "drivetrain", "battery?"],
   );
-  const { load, drivetrain, accessories } = vehicle;
+  assertOneEnergy(where, usableEnergy, vehicle.battery, floor);
+  const { load, drivetrain, accessories, battery } = vehicle;
   assertRoadLoad(load);
   const misfits = doubtsOfConditions(references[procedure], load, power, curbMass);
   const runs: DriveResult[] = [];
   const warnings = new Set<string>();
+  const note = (run: DriveResult): void => {
+    runs.push(run);
+    for (const each of run.warnings) warnings.add(each);
+  };
   const drive: Simulated["drive"] = (cycle, times, cold = true) => {
     const options = { cycle, load, drivetrain, accessories };
     const result = driveCycle(options);
     assertFollows(options, result);
-    runs.push(result);
+    note(result);
     // It refuses a consumption at the wall, and warns of one at the cells.
-    const { warnings: ofRange } = rangeOn({ usableEnergy: vehicle.usableEnergy, result });
-    for (const each of [...result.warnings, ...ofRange]) warnings.add(each);
+    const { warnings: ofRange } = rangeOn({ usableEnergy: vehicle.usableEnergy as Quantity<Energy>, result });
+    for (const each of ofRange) warnings.add(each);
     const distance = result.distance;
     const energy = result.energy.atBattery.in("kWh");
     return Array.from({ length: times }, (_, i) => ({
@@ -104,7 +124,14 @@ export function simulated(where: string, vehicle: ProcedureVehicle, procedure: S
     }));
   };
   return {
-    rechargeEnergy: chargingEfficiency === undefined ? undefined : quantity(usableEnergy / chargingEfficiency, "kWh"),
+    usableEnergy: vehicle.usableEnergy,
+    byBattery: battery && {
+      state: battery,
+      floor: floor ?? 0,
+      test: batteryTest(where, { load, drivetrain, accessories, battery, floor: floor ?? 0, coldStart, note }),
+    },
+    rechargeOf: (usable) =>
+      chargingEfficiency === undefined ? undefined : quantity(usable.in("kWh") / chargingEfficiency, "kWh"),
     drive,
     warnings: () => [...warnings],
     misfits,
@@ -114,10 +141,30 @@ export function simulated(where: string, vehicle: ProcedureVehicle, procedure: S
   };
 }
 
+/** What empties the vehicle: a usable energy or a battery. */
+function assertOneEnergy(where: string, usableEnergy: unknown, battery: unknown, floor: unknown): void {
+  if (usableEnergy === undefined && battery === undefined) {
+    const message = `${where} must be given a usableEnergy or a battery: got neither`;
+    throw new InputError("MISSING_OPTION", message, { option: "usableEnergy" });
+  }
+  if (usableEnergy !== undefined && battery !== undefined) {
+    throw new InputError("INCONSISTENT", `${where} must be given a usableEnergy or a battery: got both`, {});
+  }
+  if (battery === undefined && floor !== undefined) {
+    const message = "floor is a state of charge of a battery: give a battery, or leave it out";
+    throw new InputError("INCONSISTENT", message, {});
+  }
+}
+
 /** What a simulation adds to the rules of a test. */
 const driven = (): Rule => ({
   rule: "a vehicle that is more than 2 km/h too slow for 4 s cannot be tested",
   source: breakOff.source,
+});
+
+const emptied = (): Rule => ({
+  rule: "the battery model is emptied in the order of the test; it is recharged from the wall by what its terminals gave, per charging efficiency",
+  source: { document: "model of this library", status: "definition" },
 });
 
 /** A result of simulated cycles, which says so, and whether it was driven as the procedure has it. @internal */
@@ -125,7 +172,11 @@ export function asSimulated(result: ProcedureResult, simulation: Simulated): Pro
   const { warnings, misfits, conditions, steps } = simulation;
   const following = simulation.following();
   const asGiven = misfits.length === 0 ? "" : ", not quite as the procedure has it (see warnings)";
-  const list = following === undefined ? result.rules : rules(...result.rules, driven());
+  const list = rules(
+    ...result.rules,
+    ...(following === undefined ? [] : [driven()]),
+    ...(simulation.byBattery === undefined ? [] : [emptied()]),
+  );
   return Object.freeze({
     ...result,
     procedure: `${result.procedure}, simulated${asGiven}`,

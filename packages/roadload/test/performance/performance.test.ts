@@ -16,7 +16,7 @@ import {
   tractionLimitFront,
   tractionLimitRear,
 } from "../../src/index.js";
-import { between, close, codeOf, plainLoad } from "../support.js";
+import { between, close, codeOf, plainDrivetrain, plainLoad } from "../support.js";
 
 /** A load without rolling resistance and rotating parts, of a drag C·v². */
 const dragOnly = (kg: number, c: number) =>
@@ -203,6 +203,35 @@ describe("power of a claimed sprint", () => {
     expect(() => sprintPower({ ...options, time: q("2 s") })).toThrow(/no power gives 2 s.*shortest time is 3\.\d+ s/);
     expect(codeOf(() => sprintPower({ ...options, time: q("5 s"), power: q("1 kW") } as never))).toBe("INCONSISTENT");
     expect(sprintPower({ ...options, time: q("5 s") }).warnings.join()).toContain("rollout");
+  });
+
+  it("tells the power at the battery as well: of a constant efficiency by hand, of a loss model at its worst speed", () => {
+    const options = { load: plainLoad, to: q("100 km/h"), time: q("6 s") };
+    const { power, atBattery: none } = sprintPower(options);
+    expect(none).toBeUndefined();
+    const plain = sprintPower({ ...options, drivetrain: plainDrivetrain, accessories: q("500 W") });
+    expect(plain.power.in("W")).toBe(power.in("W"));
+    expect(plain.atBattery?.power.in("W")).toBeCloseTo(power.in("W") / plainDrivetrain.efficiency + 500, 4);
+    expect(plain.working().at(-1)?.result.value).toBeCloseTo(plain.atBattery?.power.in("W") as number, 4);
+    expect(plain.atBattery?.boundary).toBe("terminals");
+    // What a model that loses 500 N·v takes is most at the end.
+    const drag = {
+      ...plainDrivetrain,
+      form: undefined,
+      name: "own",
+      batteryPower: (p: number, v: number) => p + 500 * v,
+    };
+    const lossy = sprintPower({ ...options, drivetrain: drag as never });
+    expect(lossy.atBattery?.speed.in("km/h")).toBeCloseTo(100, 9);
+    expect(lossy.atBattery?.power.in("W")).toBeCloseTo(power.in("W") + 500 / 0.036, 4);
+    const weak = { ...plainDrivetrain, maximumWheelPower: () => 50_000 };
+    expect(sprintPower({ ...options, drivetrain: weak }).warnings.join()).toContain(
+      "less at the wheels than this sprint takes",
+    );
+    const bad = (more: object) => codeOf(() => sprintPower({ ...options, ...more }));
+    expect(bad({ accessories: q("500 W") })).toBe("INCONSISTENT");
+    expect(bad({ drivetrain: { ...plainDrivetrain, contains: ["charging"] } })).toBe("NOT_VALID_HERE");
+    expect(bad({ drivetrain: {} })).toBe("WRONG_CHOICE");
   });
 });
 
