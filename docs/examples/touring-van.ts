@@ -22,7 +22,7 @@ const range = tables.rangeTable(estimate);
 const unknowns = tables.unknownsTable(estimate, announced.rangeProcedure);
 const comparators = tables.comparatorsTable();
 const evidence = tables.evidenceTable(estimate);
-const cautions = estimate.pack.cautions.map(({ text }) => text);
+const { cautions } = estimate.pack;
 const { warnings } = estimate;
 
 const headline = `Working: range on ${announced.rangeProcedure.name}, every input at its likely value`;
@@ -30,7 +30,7 @@ console.log(`${estimate.name}\nAll data are invented.\n\n${lead(estimate, needed
 console.log(warnings.map((warning) => `Doubtful: ${warning}\n`).join("\n"));
 for (const each of [mass, pack, power, range, unknowns, comparators]) console.log(`${tableToText(each)}\n`);
 console.log(`${headline}\n\n${workingToText(working)}\n`);
-console.log(cautions.map((caution) => `Caution. ${caution}\n`).join("\n"));
+console.log(cautions.map(({ text }) => `Caution. ${text}\n`).join("\n"));
 
 const figures = [rangeFigure(), chanceFigure(estimate, needed)];
 const svgs = await Promise.all(figures.map((figure) => figureToSvg(figure, { caption: false })));

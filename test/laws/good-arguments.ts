@@ -829,6 +829,10 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "report.workingToHtml": () => [steps],
   "report.workingToMarkdown": () => [steps],
   "report.references": () => [steps],
+  "report.show": () => [
+    { name: "pack", mass: { total: q("527 kg") }, list: [{ a: 1 }], warnings: ["doubtful"] },
+    { title: "Pack" },
+  ],
   "report.page": () => [
     {
       ...{ title: "van", lead: "invented", answers: [{ label: "Range", value: "500 km" }], invented: "all of it" },

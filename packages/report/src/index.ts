@@ -5,6 +5,7 @@
  */
 
 export { ReportError, type ReportErrorCode } from "./check/errors.js";
+export type { Remark } from "./check/remark.js";
 export type {
   Axis,
   Figure,
@@ -26,6 +27,7 @@ export type { PictureSize } from "./figure/frame.js";
 export { lineFigure } from "./figure/line-figure.js";
 export { figureToSvg, type SvgOptions } from "./figure/to-svg.js";
 export { figureToVegaLite } from "./figure/to-vega-lite.js";
+export { type ShownResult, type ShowOptions, show } from "./notebook/show.js";
 export type { Block, FigureBlock, ListBlock, TableBlock, TextBlock, WorkingBlock } from "./page/blocks.js";
 export { type Answer, type PageOptions, page, type Section } from "./page/page.js";
 export type { SpreadLike, TableCell } from "./table/cell.js";

@@ -1,5 +1,6 @@
 import { describeGiven, InputError, readOptions } from "@tarewatt/units";
 import { ReportError } from "./errors.js";
+import type { Remark } from "./remark.js";
 
 /** @internal Checks that an object has the keys named and no other; a name that ends in `?` may be left out. */
 export function readKeys(where: string, given: object, names: readonly string[]): void {
@@ -47,6 +48,16 @@ export function readList<T>(name: string, value: readonly T[], { mayBeEmpty = fa
 export function readTexts(name: string, value: readonly string[] | undefined): readonly string[] {
   const list = readList(name, value ?? [], { mayBeEmpty: true });
   return Object.freeze(list.map((text, index) => readText(`${name}[${index}]`, text)));
+}
+
+/** @internal A list of texts, or of objects that carry one in `text` beside whatever else they say. */
+export function readRemarks(name: string, value: readonly Remark[] | undefined): readonly string[] {
+  const list = readList(name, value ?? [], { mayBeEmpty: true });
+  const texts = list.map((remark, index) => {
+    if (typeof remark !== "object" || remark === null) return readText(`${name}[${index}]`, remark);
+    return readText(`${name}[${index}].text`, remark.text);
+  });
+  return Object.freeze(texts);
 }
 
 /** @internal Refuses a name that stands twice. */

@@ -40,7 +40,9 @@ export function figureElement(figure: FigureContent, svg: string): string {
   const picture = checkSvg(svg);
   // A picture made elsewhere may have no alternative text of its own.
   const named = /^<svg role="img" aria-label="/.test(picture);
-  const label = named ? "" : ` role="img" aria-label="${escapeHtml(figure.description)}"`;
+  const shown = named ? picture : `<div role="img" aria-label="${escapeHtml(figure.description)}">${picture}</div>`;
   const caption = escapeHtml(figure.caption === "" ? figure.title : figure.caption);
-  return `<figure class="tarewatt-figure"><div class="tarewatt-plate"${label}>${picture}</div><figcaption>${caption}</figcaption></figure>\n`;
+  // On a narrow screen the picture is wider than its plate: who has no pointer moves it with the arrow keys.
+  const plate = `<section class="tarewatt-plate" tabindex="0" aria-label="${escapeHtml(figure.title)}">${shown}</section>`;
+  return `<figure class="tarewatt-figure">${plate}<figcaption>${caption}</figcaption></figure>\n`;
 }

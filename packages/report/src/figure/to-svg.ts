@@ -49,10 +49,16 @@ export async function figureToSvg(figure: Figure, options: SvgOptions = {}): Pro
   const view = new vega.View(vega.parse(vegaLite.compile(spec).spec), { renderer: "none" });
   try {
     const svg = await view.toSVG();
-    return svg.replace(/^<svg\b/, `<svg role="img" aria-label="${escapeHtml(description)}"`);
+    return withoutPartNames(svg).replace(/^<svg\b/, `<svg role="img" aria-label="${escapeHtml(description)}"`);
   } finally {
     view.finalize();
   }
+}
+
+/** The parts of one image have no roles and names of their own: readers of the screen would announce nameless pictures. */
+function withoutPartNames(svg: string): string {
+  const ofParts = / (?:role="graphics-\w+"|aria-(?:roledescription|label)="[^"]*")/g;
+  return svg.replace(/<\w[^>]*>/g, (tag) => tag.replace(ofParts, ""));
 }
 
 async function peer<Module>(name: string, load: () => Promise<Module>): Promise<Module> {

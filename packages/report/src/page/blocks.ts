@@ -89,7 +89,7 @@ export function blockHtml(block: Block, where: string): string {
 /** A table wider than the page scrolls by itself, by keyboard too. */
 function tableRegion(table: Table): string {
   const label = escapeHtml(table.title);
-  return `<div class="scroll" role="region" tabindex="0" aria-label="${label}">\n${gridToHtml(tableGrid(table))}</div>\n`;
+  return `<section class="scroll" tabindex="0" aria-label="${label}">\n${gridToHtml(tableGrid(table))}</section>\n`;
 }
 
 /** @internal */

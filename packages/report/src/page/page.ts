@@ -1,6 +1,7 @@
 import { readOptions } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
-import { readKeys, readList, readOptionalText, readText, readTexts } from "../check/read.js";
+import { readKeys, readList, readOptionalText, readRemarks, readText, readTexts } from "../check/read.js";
+import type { Remark } from "../check/remark.js";
 import { escapeHtml } from "../escape/html.js";
 import { readCell, type TableCell } from "../table/cell.js";
 import { printCell } from "../table/print-cell.js";
@@ -36,12 +37,12 @@ export interface PageOptions {
   readonly lead: string;
   /** The answers as numbers, printed before everything else. */
   readonly answers?: readonly Answer[] | undefined;
-  /** What is doubtful about the answers, such as the `warnings` of a result; printed right after them. */
-  readonly warnings?: readonly string[] | undefined;
+  /** What is doubtful about the answers: the `warnings` of a result, as they are; printed right after them. */
+  readonly warnings?: readonly Remark[] | undefined;
   /** The sections, in order. */
   readonly sections: readonly Section[];
-  /** What a reader must not overlook, such as the high-voltage caution; may be empty. */
-  readonly cautions: readonly string[];
+  /** What a reader must not overlook: the `cautions` of a result, as they are, such as that of high voltage; may be empty. */
+  readonly cautions: readonly Remark[];
   /** Remarks at the end; may be empty. */
   readonly notes: readonly string[];
   /** Date of the page, as it is to be printed. */
@@ -94,8 +95,8 @@ export function page(options: PageOptions): string {
   ]);
   const title = escapeHtml(readText("title", options.title));
   const invented = readOptionalText("invented", options.invented);
-  const warnings = readTexts("warnings", options.warnings);
-  const cautions = readTexts("cautions", options.cautions);
+  const warnings = readRemarks("warnings", options.warnings);
+  const cautions = readRemarks("cautions", options.cautions);
   const notes = readTexts("notes", options.notes);
   const parts = [
     `<h1>${title}</h1>\n<p class="date">${escapeHtml(readText("date", options.date))}</p>\n`,

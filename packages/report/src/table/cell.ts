@@ -40,8 +40,8 @@ export interface CellPlace {
   readonly oneOfTwo: boolean;
 }
 
-/** Whether something is a spread: an object with the three percentiles. */
-function isSpread(cell: unknown): cell is SpreadLike {
+/** @internal Whether something is a spread: an object with the three percentiles. */
+export function isSpread(cell: unknown): cell is SpreadLike {
   return (
     typeof cell === "object" && cell !== null && !isQuantity(cell) && "p10" in cell && "p50" in cell && "p90" in cell
   );

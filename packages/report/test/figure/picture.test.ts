@@ -183,6 +183,20 @@ describe("the figure element", () => {
     expect(html.match(/Source: invented data/g)).toHaveLength(1);
   });
 
+  it("is announced as one image, without nameless parts", async () => {
+    const svg = await figureToSvg(ranges);
+    expect(svg.match(/ role="[^"]*"/g)).toEqual([' role="img"']);
+    expect(svg.match(/ aria-label="[^"]*"/g)).toEqual([` aria-label="${ranges.description}"`]);
+    expect(svg).not.toContain("aria-roledescription");
+  });
+
+  it("can be moved by keyboard where it is wider than the screen", async () => {
+    const plate = elementsOf(await figureToHtml(ranges)).find(({ attributes }) =>
+      attributes.includes("tarewatt-plate"),
+    );
+    expect(plate?.attributes).toContain(`tabindex="0" aria-label="${ranges.title}"`);
+  });
+
   it("gives a picture from elsewhere its alternative text", async () => {
     const html = await figureToHtml(ranges, { svg: '<svg xmlns="http://www.w3.org/2000/svg"><path d="M0,0"/></svg>' });
     expect(html).toContain(`role="img" aria-label="${ranges.description}"><svg xmlns`);

@@ -91,6 +91,12 @@ describe("a page", () => {
     }
   });
 
+  it("takes warnings and cautions as texts, or as the objects of a result", () => {
+    const caution = { code: "HIGH_VOLTAGE", text: "Above 60 V DC: touching it can kill.", source: { document: "x" } };
+    const warning = { code: "MEAN", text: "The efficiency is a mean over a cycle." };
+    expect(page({ ...base, cautions: [caution], warnings: [warning] })).toBe(page(base));
+  });
+
   it("names its pictures", () => {
     expect(full).toContain(`<svg role="img" aria-label="${ranges.description}"`);
   });
@@ -177,6 +183,8 @@ describe("a page", () => {
       "NOT_A_TEXT",
     ],
     ["a caution that is no text", { cautions: [60] }, "NOT_A_TEXT"],
+    ["a caution without a text", { cautions: [{ code: "HIGH_VOLTAGE" }] }, "NOT_A_TEXT"],
+    ["a caution that says nothing", { cautions: [{ text: " " }] }, "EMPTY"],
     ["cautions left out", { cautions: undefined }, "MISSING_OPTION"],
   ])("refuses %s", (_, change, code) => {
     expect(codeOf(() => page({ ...base, ...change } as PageOptions))).toBe(code);

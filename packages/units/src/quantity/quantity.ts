@@ -6,7 +6,7 @@ import type { UnitOf } from "../unit/literal.js";
 /**
  * What every quantity shows, whatever it measures; accepted where any quantity will do.
  *
- * As a text, in `${quantity}` and `String(quantity)`, it prints itself.
+ * As a text, in `${quantity}` and `String(quantity)`, it prints itself; so it does in consoles and notebooks.
  */
 export interface AnyQuantity {
   /** The number, in {@link AnyQuantity.unit}. Finite. */

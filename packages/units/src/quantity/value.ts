@@ -131,6 +131,11 @@ const Value = /* @__PURE__ */ (() =>
       return this.toString();
     }
 
+    /** Asked for by notebooks. Plain text is enough: the unit's own text has its dots and powers. */
+    [Symbol.for("Jupyter.display")](): object {
+      return { "text/plain": this.toString() };
+    }
+
     #like(value: number): Value {
       return new Value(value, this.#unit, this.dimension.kind);
     }

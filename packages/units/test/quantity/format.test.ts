@@ -149,6 +149,11 @@ describe("printing a quantity", () => {
     expect(`${q("0.5")}`).toBe("0.5");
   });
 
+  it("is what a notebook shows", () => {
+    const shown = (q("5 m²") as unknown as Record<symbol, () => object>)[Symbol.for("Jupyter.display")];
+    expect(shown?.call(q("5 m²"))).toEqual({ "text/plain": "5 m²" });
+  });
+
   it("is what a console shows", () => {
     const shown = (q("5 kg") as unknown as Record<symbol, () => string>)[Symbol.for("nodejs.util.inspect.custom")];
     expect(shown?.call(q("5 kg"))).toBe("5 kg");
