@@ -1,7 +1,7 @@
 import type { LinePoint } from "./figure.js";
 import type { Frame } from "./frame.js";
 import { type Layer, rules, texts } from "./layers.js";
-import type { LineContent } from "./line-spec.js";
+import type { LinePanel } from "./line-spec.js";
 import { strokeOf } from "./palette.js";
 import { letters } from "./paper.js";
 import type { ReadSize } from "./picture-size.js";
@@ -28,7 +28,7 @@ export interface EndLabel {
 
 /** @internal Names of the series and labels of the horizontal targets, with the room that they take. */
 export function endLabels(
-  { series, targets, band }: LineContent,
+  { series, targets, band }: LinePanel,
   { width: whole, scale, look }: ReadSize,
 ): { readonly labels: readonly EndLabel[]; readonly width: number; readonly height: number } {
   const bands = series.filter(({ points }) => points[0]?.low !== undefined).length;
@@ -60,10 +60,11 @@ export function endLabels(
 
 /** @internal The labels as layers: thin leaders where a label stands away from its line, then the texts. */
 export function labelLayers(labels: readonly EndLabel[], frame: Frame, { scale, look }: ReadSize): readonly Layer[] {
-  const wishes = labels.map(({ end, height }) => ({ centre: frame.y.toPixel(end.y), height }));
-  const centres = keepInside(wishes, spreadApart(wishes, GAP * scale), { gap: GAP * scale, room: frame.height });
+  const wishes = labels.map(({ end, height }) => ({ centre: frame.y.toPixel(end.y) - frame.top, height }));
+  const gap = GAP * scale;
+  const centres = keepInside(wishes, spreadApart(wishes, gap), { gap, room: frame.height });
   const left = frame.width + LEADER * scale;
-  const placed = labels.map((label, index) => ({ ...label, centre: centres[index] as number }));
+  const placed = labels.map((label, index) => ({ ...label, centre: frame.top + (centres[index] as number) }));
   const lines = placed.flatMap(({ name, small, centre, height }) => {
     let top = centre - height / 2;
     return [...name.map((text) => ({ text, bold: true })), ...small.map((text) => ({ text, bold: false }))].map(

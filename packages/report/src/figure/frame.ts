@@ -1,47 +1,53 @@
-import type { LineContent } from "./line-spec.js";
+import type { LinePanel } from "./line-spec.js";
 import { apart, boundsOf, roundTicks, type Ticks } from "./ticks.js";
 
 /** One direction of the plot. */
 interface Direction {
   readonly domain: readonly [number, number];
   readonly ticks: Ticks;
+  /** Where the two ends of the domain stand, in pixels. */
+  readonly range: readonly [number, number];
   readonly toPixel: (value: number) => number;
 }
 
-/** @internal The plot: its size and its two scales. */
+/** @internal One panel: its size, its upper edge in the plot, and its two scales. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
+  readonly top: number;
   readonly x: Direction;
   readonly y: Direction;
 }
 
-/** @internal The scales of a plot; `scale` is the size of its letters against those of a page. */
-export function frameOf(
-  { rows, targets }: Pick<LineContent, "rows" | "targets">,
-  { width, height, scale }: { readonly width: number; readonly height: number; readonly scale: number },
-): Frame {
-  const xs = [...rows.map(({ x }) => x), ...targets.flatMap(({ x }) => (x === undefined ? [] : [x]))];
-  const ys = [
-    ...rows.flatMap(({ y, low, high }) => [y, low ?? y, high ?? y]),
-    ...targets.flatMap(({ value }) => (value === undefined ? [] : [value])),
-  ];
-  const across = apart(...boundsOf(xs));
-  const up = roundTicks(...fromZero(...apart(...boundsOf(ys))), Math.max(2, height / (60 * scale)));
-  const [first = 0, last = 1] = [up.values[0], up.values.at(-1)];
-  const round = roundTicks(...across, Math.max(2, width / (80 * scale)));
-  const inside = round.values.filter((tick) => tick >= across[0] && tick <= across[1]);
-  return {
-    width,
-    height,
-    x: direction(across, { ...round, values: inside }, 0, width),
-    y: direction([first, last], up, height, 0),
-  };
+/** @internal The horizontal scale that all panels share. */
+export function acrossOf(panels: readonly LinePanel[], width: number, scale: number): Direction {
+  const xs = panels.flatMap(({ series, targets }) => [
+    ...series.flatMap(({ points }) => points.map(({ x }) => x)),
+    ...targets.flatMap(({ x }) => (x === undefined ? [] : [x])),
+  ]);
+  const domain = apart(...boundsOf(xs));
+  const round = roundTicks(...domain, Math.max(2, width / (80 * scale)));
+  const inside = round.values.filter((tick) => tick >= domain[0] && tick <= domain[1]);
+  return direction(domain, { ...round, values: inside }, [0, width]);
 }
 
-function direction(domain: readonly [number, number], ticks: Ticks, start: number, end: number): Direction {
+/** @internal The vertical scale of a panel. */
+export function upOf(
+  { series, targets }: LinePanel,
+  { top, height, scale }: { readonly top: number; readonly height: number; readonly scale: number },
+): Direction {
+  const ys = [
+    ...series.flatMap(({ points }) => points.flatMap(({ y, low, high }) => [y, low ?? y, high ?? y])),
+    ...targets.flatMap(({ value }) => (value === undefined ? [] : [value])),
+  ];
+  const ticks = roundTicks(...fromZero(...apart(...boundsOf(ys))), Math.max(2, height / (60 * scale)));
+  return direction([ticks.values[0] as number, ticks.values.at(-1) as number], ticks, [top + height, top]);
+}
+
+function direction(domain: readonly [number, number], ticks: Ticks, range: readonly [number, number]): Direction {
   const [low, high] = domain;
-  return { domain, ticks, toPixel: (value) => start + ((value - low) / (high - low)) * (end - start) };
+  const [start, end] = range;
+  return { domain, ticks, range, toPixel: (value) => start + ((value - low) / (high - low)) * (end - start) };
 }
 
 /** An axis that would begin near zero begins at zero. */

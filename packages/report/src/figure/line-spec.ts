@@ -1,85 +1,111 @@
 import { headLine } from "../table/grid.js";
 import { endLabels, labelLayers } from "./end-labels.js";
-import type { LineFigure, LinePoint, LineTarget, VegaLiteSpec } from "./figure.js";
-import { type Frame, frameOf } from "./frame.js";
-import { type Layer, type PlacedText, rules, texts } from "./layers.js";
+import type { Axis, LineFigure, LinePoint, LineSeries, LineTarget, VegaLiteSpec } from "./figure.js";
+import { acrossOf, type Frame, upOf } from "./frame.js";
+import { LABEL_ROW, labelRowLayers, labelRows } from "./label-rows.js";
+import type { Layer } from "./layers.js";
 import { strokeOf } from "./palette.js";
 import { letters, paper } from "./paper.js";
 import type { ReadSize } from "./picture-size.js";
-import { lineWidth, wrapTo } from "./text-width.js";
-import { axisRoom, scaleLayers, tickText } from "./value-axis.js";
+import { wrapTo } from "./text-width.js";
+import { uprightLayers, uprightRoom, uprightTitleRoom } from "./upright-axis.js";
+import { axisRoom, scaleLayers } from "./value-axis.js";
 
 /** @internal What a line figure is drawn and printed from. */
 export type LineContent = Omit<LineFigure, "spec">;
 
+/** @internal One plot of lines; a figure has one or several above one horizontal axis. */
+export interface LinePanel {
+  readonly y: Axis;
+  readonly series: readonly LineSeries[];
+  readonly targets: readonly LineTarget[];
+  readonly band: string;
+}
+
+/** @internal Lines in panels that share their horizontal axis. */
+export interface LinePanels {
+  readonly title: string;
+  readonly caption: string;
+  readonly description: string;
+  readonly x: Axis;
+  readonly panels: readonly LinePanel[];
+}
+
 // Few points are shown as dots too: a reader should see what was computed and what is only the line between.
 const MOST_DOTS = 15;
-const ROW = 20;
-// Between the title of the vertical axis and its uppermost number.
-const CLEAR = 8;
-const USUAL = 360;
-const LEAST = 120;
+const USUAL = { one: 360, several: 190 } as const;
+const LEAST = 90;
+// Between a panel and the title of the next one.
+const BETWEEN = 16;
 
 /** @internal The picture of a line figure as a Vega-Lite specification. */
 export function lineSpec(content: LineContent, size: ReadSize): VegaLiteSpec {
-  const { scale, look } = size;
-  const ends = endLabels(content, size);
-  const laid = (left: number) => {
-    const width = size.width - 32 * scale - left - ends.width;
-    const rows = placeRows(content, width, scale);
-    // The title of the vertical axis stands level above it, where it reads without turning the head.
-    const title = wrapTo(headLine(content.y), size.width - 32 * scale, letters.label * scale);
-    const top = ((title.length + rows.count) * ROW + CLEAR) * scale;
-    const edges = { left, right: ends.width, top, bottom: axisRoom(content.x, width, size) };
-    const needs = Math.max(LEAST * scale, ends.height);
-    const sheet = paper(content, size, edges, { needs, usual: Math.max(USUAL * scale, needs) });
-    return { rows, title, sheet, frame: frameOf(content, { ...sheet, scale }) };
+  const { title, caption, description, x, y, series, targets, band } = content;
+  return panelsSpec({ title, caption, description, x, panels: [{ y, series, targets, band }] }, size);
+}
+
+/** @internal Panels of lines, one below the other. */
+export function panelsSpec(content: LinePanels, size: ReadSize): VegaLiteSpec {
+  // How wide the numbers of the vertical axes are depends on the heights of the panels, and not the other way round.
+  const first = layOut(content, 60 * size.scale, size);
+  const left = Math.max(...first.frames.map(({ y }) => uprightRoom(y.ticks, size)));
+  const { sheet, frames, ends, heads } = layOut(content, left, size);
+  const bottom = frames.at(-1) as Frame;
+  const title = wrapTo(headLine(content.x), bottom.width, letters.label * size.scale);
+  const panels = content.panels.map((panel, index): Layer => {
+    const frame = frames[index] as Frame;
+    const { rows, room } = heads[index] as (typeof heads)[number];
+    const place = { toPixel: frame.y.toPixel, width: frame.width, left: -left, top: frame.top - room };
+    return {
+      layer: [
+        ...uprightLayers(panel.y, frame.y.ticks, place, size),
+        ...dataLayers(panel, frame, size),
+        ...labelLayers(ends[index]?.labels ?? [], frame, size),
+        ...labelRowLayers(rows, size, frame.top),
+      ],
+    };
+  });
+  const across = { top: bottom.top + bottom.height, width: bottom.width, size };
+  return {
+    ...sheet.draw([...panels, ...scaleLayers(bottom.x.ticks, bottom.x.toPixel, title, across)]),
+    resolve: { scale: { y: "independent" } },
   };
-  // How wide the numbers of the vertical axis are depends on the height of the plot, and not the other way round.
-  const { ticks } = laid(60 * scale).frame.y;
-  const widest = Math.max(...ticks.values.map((tick) => lineWidth(tickText(tick, ticks), letters.small * scale)));
-  const { rows, title, sheet, frame } = laid(Math.ceil(widest) + 10 * scale);
-  const left = -Math.ceil(widest) - 10 * scale;
-  const titleTop = -((title.length + rows.count) * ROW + CLEAR) * scale;
-  return sheet.draw([
-    ...axes(content, frame, size),
-    ...texts(
-      title.map((text, line) => ({ text, x: left, y: titleTop + (line + 0.4) * ROW * scale })),
-      { size: letters.label * scale, color: look.text },
-    ),
-    ...dataLayers(content, frame, size),
-    ...labelLayers(ends.labels, frame, size),
-    ...texts(rows.texts, { size: letters.small * scale, color: look.quiet }),
-  ]);
 }
 
-function axes({ x }: LineContent, frame: Frame, size: ReadSize): readonly Layer[] {
-  const { scale, look } = size;
-  const ticks = frame.y.ticks;
-  const grid = ticks.values.map((tick) => ({
-    x: 0,
-    x2: frame.width,
-    y: frame.y.toPixel(tick),
-    y2: frame.y.toPixel(tick),
-  }));
-  const numbers = ticks.values.map((tick) => ({
-    text: tickText(tick, ticks),
-    x: -8 * scale,
-    y: frame.y.toPixel(tick),
-  }));
-  const title = wrapTo(headLine(x), frame.width, letters.label * scale);
-  return [
-    ...rules(grid, { color: look.grid, width: scale }),
-    ...texts(numbers, { size: letters.small * scale, color: look.text, align: "right" }),
-    ...scaleLayers(frame.x.ticks, frame.x.toPixel, title, { top: frame.height, width: frame.width, size }),
-  ];
+function layOut(content: LinePanels, left: number, size: ReadSize) {
+  const { scale } = size;
+  const ends = content.panels.map((panel) => endLabels(panel, size));
+  const right = Math.max(...ends.map(({ width }) => width));
+  const width = size.width - 32 * scale - left - right;
+  const x = acrossOf(content.panels, width, scale);
+  const heads = content.panels.map(({ y, targets }) => {
+    const rows = labelRows(
+      targets.flatMap(({ label, x: at }) => (at === undefined ? [] : [{ text: label, pixel: x.toPixel(at) }])),
+      width,
+      scale,
+    );
+    return { rows, room: uprightTitleRoom(y, size) + rows.count * LABEL_ROW * scale };
+  });
+  const usual = (content.panels.length === 1 ? USUAL.one : USUAL.several) * scale;
+  // All panels are of one height, so that slopes can be compared.
+  const needs = Math.max(LEAST * scale, ...ends.map(({ height }) => height));
+  const count = content.panels.length;
+  const between = heads.slice(1).reduce((sum, { room }) => sum + room + BETWEEN * scale, 0);
+  const edges = { left, right, top: heads[0]?.room ?? 0, bottom: axisRoom(content.x, width, size) };
+  const heights = { needs: count * needs + between, usual: count * Math.max(usual, needs) + between };
+  const sheet = paper(content, size, edges, heights);
+  const height = (sheet.height - between) / count;
+  let top = 0;
+  const frames = content.panels.map((panel, index): Frame => {
+    if (index > 0) top += height + BETWEEN * scale + (heads[index]?.room ?? 0);
+    return { width, height, top, x, y: upOf(panel, { top, height, scale }) };
+  });
+  return { sheet, frames, ends, heads };
 }
 
-function dataLayers({ series, targets }: LineContent, frame: Frame, { scale, look }: ReadSize): readonly Layer[] {
-  const channel = (domain: readonly [number, number]) => (field: string) =>
-    ({ field, type: "quantitative", scale: { domain, nice: false, zero: false }, axis: null }) as const;
-  const at = channel(frame.x.domain);
-  const up = channel(frame.y.domain);
+function dataLayers({ series, targets }: LinePanel, frame: Frame, { scale, look }: ReadSize): readonly Layer[] {
+  const at = (field: string): Layer => channel(field, frame.x);
+  const up = (field: string): Layer => channel(field, frame.y);
   const strokes = series.map((_, index) => strokeOf(look, index, scale));
   const bands = series.flatMap(({ points }, index): readonly Layer[] => {
     if (points[0]?.low === undefined) return [];
@@ -90,8 +116,10 @@ function dataLayers({ series, targets }: LineContent, frame: Frame, { scale, loo
   });
   const marked = targets.map(({ label, value, x }): Layer => {
     const mark = { type: "rule", color: look.quiet, strokeDash: [5 * scale, 4 * scale], strokeWidth: 1.25 * scale };
-    const encoding: Layer = x === undefined ? { y: up("at") } : { x: at("at") };
-    return { data: { values: [{ label, at: value ?? x ?? 0 }] }, mark, encoding };
+    const [top, bottom] = [frame.y.domain[1], frame.y.domain[0]];
+    const data = { values: [{ label, at: value ?? x ?? 0, top, bottom }] };
+    const encoding: Layer = x === undefined ? { y: up("at") } : { x: at("at"), y: up("bottom"), y2: { field: "top" } };
+    return { data, mark, encoding };
   });
   const lines = series.flatMap(({ name, points }, index): readonly Layer[] => {
     const { colour, dash } = strokes[index] as (typeof strokes)[number];
@@ -104,29 +132,8 @@ function dataLayers({ series, targets }: LineContent, frame: Frame, { scale, loo
   return [...bands, ...marked, ...lines];
 }
 
-/** Labels of the targets on the horizontal axis, above the plot, in as many rows as keep them apart. */
-function placeRows(
-  { rows, targets }: LineContent,
-  width: number,
-  scale: number,
-): { readonly count: number; readonly texts: readonly PlacedText[] } {
-  const { x: across } = frameOf({ rows, targets }, { width, height: USUAL * scale, scale });
-  const ends: number[] = [];
-  const placed: PlacedText[] = [];
-  for (const { label, x } of placesOf(targets)) {
-    const room = lineWidth(label, letters.small * scale);
-    const pixel = across.toPixel(x);
-    const start = Math.max(0, Math.min(pixel, width - room));
-    const free = ends.findIndex((end) => end + 12 * scale <= start);
-    const row = free < 0 ? ends.length : free;
-    ends[row] = start + room;
-    placed.push({ text: label, x: start, y: -(row + 0.5) * ROW * scale });
-  }
-  return { count: ends.length, texts: placed };
-}
-
-function placesOf(targets: readonly LineTarget[]): readonly { readonly label: string; readonly x: number }[] {
-  return targets.flatMap(({ label, x }) => (x === undefined ? [] : [{ label, x }])).sort((a, b) => a.x - b.x);
+function channel(field: string, { domain, range }: Frame["x"]): Layer {
+  return { field, type: "quantitative", scale: { domain, range, nice: false, zero: false }, axis: null };
 }
 
 function plain({ x, y, low, high }: LinePoint) {

@@ -60,10 +60,10 @@ describe("the specification", () => {
   });
 
   it("holds the points, so that the picture can be read back", () => {
-    const layers = figureToVegaLite(ranges).layer as unknown as {
-      mark: { type: string };
-      data: { values: object[] };
+    const [plot] = figureToVegaLite(ranges).layer as unknown as {
+      layer: { mark: { type: string }; data: { values: object[] } }[];
     }[];
+    const layers = plot?.layer ?? [];
     const lines = layers.filter(({ mark }) => mark.type === "line").map(({ data }) => data.values);
     expect(lines.flat()).toEqual(ranges.rows);
   });
