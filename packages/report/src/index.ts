@@ -6,26 +6,39 @@
 
 export { ReportError, type ReportErrorCode } from "./check/errors.js";
 export type { Remark } from "./check/remark.js";
+export type { BarFigure, BarFigureOptions, BarFigureRow, BarRow } from "./figure/bar.js";
+export { barFigure } from "./figure/bar-figure.js";
+export type { BridgeFigure, BridgeFigureOptions, BridgeFigureRow, BridgeStart, BridgeStep } from "./figure/bridge.js";
+export { bridgeFigure } from "./figure/bridge-figure.js";
 export type {
   Axis,
   Figure,
+  FigureParts,
   FigureRow,
+  FigureWords,
   JsonValue,
   LevelTarget,
+  LineFigure,
   LineFigureOptions,
   LinePoint,
   LineSeries,
   LineTarget,
   PlaceTarget,
+  ValueAxis,
   VegaLiteSpec,
 } from "./figure/figure.js";
 export { figureToCsv } from "./figure/figure-csv.js";
 export { type FigureHtmlOptions, figureToHtml } from "./figure/figure-html.js";
 export { figureToMarkdown } from "./figure/figure-markdown.js";
 export { figureToText } from "./figure/figure-text.js";
-export type { PictureSize } from "./figure/frame.js";
+export type { IntervalFigure, IntervalFigureOptions, IntervalFigureRow, IntervalRow } from "./figure/interval.js";
+export { intervalFigure } from "./figure/interval-figure.js";
 export { lineFigure } from "./figure/line-figure.js";
-export { figureToSvg, type SvgOptions } from "./figure/to-svg.js";
+export type { FigureTheme } from "./figure/look.js";
+export type { PictureSize } from "./figure/picture-size.js";
+export type { StackBar, StackFigure, StackFigureOptions, StackFigureRow, StackPart } from "./figure/stack.js";
+export { stackFigure } from "./figure/stack-figure.js";
+export { figureToSvg } from "./figure/to-svg.js";
 export { figureToVegaLite } from "./figure/to-vega-lite.js";
 export { type ShownResult, type ShowOptions, show } from "./notebook/show.js";
 export type { Block, FigureBlock, ListBlock, TableBlock, TextBlock, WorkingBlock } from "./page/blocks.js";

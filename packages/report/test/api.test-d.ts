@@ -4,6 +4,7 @@ import {
   type Figure,
   figureToSvg,
   figureToVegaLite,
+  type LineFigure,
   lineFigure,
   page,
   type Table,
@@ -26,7 +27,8 @@ test("tables", () => {
 });
 
 test("figures", () => {
-  expectTypeOf(lineFigure).returns.toEqualTypeOf<Figure>();
+  expectTypeOf(lineFigure).returns.toEqualTypeOf<LineFigure>();
+  expectTypeOf<LineFigure>().toExtend<Figure>();
   expectTypeOf(figureToVegaLite).returns.toEqualTypeOf<VegaLiteSpec>();
   expectTypeOf(figureToSvg).returns.toEqualTypeOf<Promise<string>>();
   const axes = { title: "T", x: { title: "X", unit: "m" }, y: { title: "Y", unit: "N" }, description: "D" };

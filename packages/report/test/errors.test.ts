@@ -22,6 +22,7 @@ import {
   workingToText,
 } from "../src/index.js";
 import { codeOf, messageOf } from "./support/codes.js";
+import { figures } from "./support/figures.js";
 import { masses, ranges, steps } from "./support/samples.js";
 
 /** Things that a program without types may hand over. A null prototype has no `toString`. */
@@ -43,6 +44,8 @@ const garbage: readonly unknown[] = [
   [Symbol("s")],
   { kind: "table" },
   { kind: "line" },
+  { kind: "interval" },
+  { kind: "bridge" },
 ];
 
 /** What a call throws or a promise is rejected with, as far as it is no error of the library. */
@@ -118,18 +121,20 @@ describe("whatever is handed over, errors are the library's own", () => {
       3,
       print,
     ]),
-    ...Object.entries(figurePrinters).map(([name, print]): [string, object, number, (thing: never) => unknown] => [
-      name,
-      { ...ranges, spec: {} },
-      4,
-      print,
-    ]),
     ...Object.entries(workingPrinters).map(([name, print]): [string, object, number, (thing: never) => unknown] => [
       name,
       steps,
       4,
       print,
     ]),
+    ...Object.entries(figures).flatMap(([kind, figure]) =>
+      Object.entries(figurePrinters).map(([name, print]): [string, object, number, (thing: never) => unknown] => [
+        `${name} of a ${kind} figure`,
+        { ...figure, spec: {} },
+        3,
+        print,
+      ]),
+    ),
     ["figureToHtml", { ...ranges, spec: {} }, 2, (figure) => figureToHtml(figure, { svg })],
     [
       "figureToVegaLite of a size",

@@ -1,8 +1,10 @@
 import { isQuantity } from "@tarewatt/units";
 import { describe, expect, it } from "vitest";
-import { inks, strokes } from "../src/figure/palette.js";
+import { looks } from "../src/figure/look.js";
+import { dashes } from "../src/figure/palette.js";
 import { figureToSvg, figureToVegaLite, table } from "../src/index.js";
 import { dark, light } from "../src/page/colours.js";
+import { figures } from "./support/figures.js";
 import { masses, ranges } from "./support/samples.js";
 
 /** Paths of objects that somebody could change, from a thing down through its data. */
@@ -16,8 +18,9 @@ describe("what is shared cannot be changed", () => {
   it.each([
     ["a table with its spreads", masses],
     ["a figure with its specification", ranges],
-    ["the strokes", strokes],
-    ["the inks", inks],
+    ...Object.entries(figures).map(([kind, figure]): [string, object] => [`a ${kind} figure`, figure]),
+    ["the dashes", dashes],
+    ["the looks", looks],
     ["the light colours", light],
     ["the dark colours", dark],
   ])("%s", (name, thing) => {

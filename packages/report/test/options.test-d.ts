@@ -26,7 +26,7 @@ test("an optional option may be given as undefined", () => {
     description: "D",
   });
   const figure = {} as Figure;
-  figureToVegaLite(figure, { width: number, height: number, caption: undefined });
+  figureToVegaLite(figure, { width: number, height: number, caption: undefined, size: undefined });
   figureToSvg(figure, { width: number, theme: undefined });
   figureToHtml(figure, { svg: text });
   page({

@@ -11,6 +11,7 @@ export type ReportErrorCode =
   | "TOO_MANY_SERIES"
   | "HEADING_ORDER"
   | "UNKNOWN_BLOCK"
+  | "NO_ROOM"
   | "UNSAFE_SVG";
 
 /**

@@ -2,8 +2,8 @@ import { readKeys } from "../check/read.js";
 import { escapeHtml } from "../escape/html.js";
 import { checkSvg } from "./check-svg.js";
 import type { Figure } from "./figure.js";
-import type { FigureContent } from "./line-spec.js";
-import { readFigure } from "./read-figure.js";
+import type { ReadFigure } from "./kind.js";
+import { readFigureWords } from "./read-figure.js";
 import { figureToSvg } from "./to-svg.js";
 
 /** What {@link figureToHtml} takes beside the figure. */
@@ -18,7 +18,7 @@ export interface FigureHtmlOptions {
  * @param figure - the figure
  * @param options - a picture made before
  * @returns markup without scripts and without anything to load
- * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what the function that makes such a figure throws
  * @throws ReportError `UNSAFE_SVG` when the picture holds more than a drawing, `MISSING_PEER` as {@link figureToSvg}
  * @example
  * const ranges = lineFigure({
@@ -32,11 +32,11 @@ export interface FigureHtmlOptions {
  */
 export async function figureToHtml(figure: Figure, options: FigureHtmlOptions = {}): Promise<string> {
   readKeys("figureToHtml", options, ["svg?"]);
-  return figureElement(readFigure(figure), options.svg ?? (await figureToSvg(figure, { caption: false })));
+  return figureElement(readFigureWords(figure), options.svg ?? (await figureToSvg(figure, { caption: false })));
 }
 
 /** @internal The element for a picture that is there. */
-export function figureElement(figure: FigureContent, svg: string): string {
+export function figureElement(figure: Pick<ReadFigure, "title" | "caption" | "description">, svg: string): string {
   const picture = checkSvg(svg);
   // A picture made elsewhere may have no alternative text of its own.
   const named = /^<svg role="img" aria-label="/.test(picture);

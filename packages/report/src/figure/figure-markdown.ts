@@ -1,15 +1,14 @@
 import { markdownParagraph } from "../escape/markdown.js";
 import { gridToMarkdown } from "../table/to-markdown.js";
 import type { Figure } from "./figure.js";
-import { figureGrid } from "./figure-grid.js";
 import { readFigure } from "./read-figure.js";
 
 /**
- * A figure in Markdown: the table of its points, then what the picture says.
+ * A figure in Markdown: the table of its data, then what the picture says.
  *
  * @param figure - the figure
  * @returns Markdown; every text of the data is escaped
- * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what the function that makes such a figure throws
  * @example
  * const ranges = lineFigure({
  *   ...{ title: "Range at steady speed", x: { title: "Speed", unit: "km/h" }, y: { title: "Range", unit: "km" } },
@@ -22,5 +21,5 @@ import { readFigure } from "./read-figure.js";
  */
 export function figureToMarkdown(figure: Figure): string {
   const read = readFigure(figure);
-  return `${gridToMarkdown(figureGrid(read))}\n${markdownParagraph(read.description)}\n`;
+  return `${gridToMarkdown(read.grid())}\n${markdownParagraph(read.description)}\n`;
 }

@@ -1,15 +1,14 @@
 import { plainLine } from "../escape/plain.js";
 import { gridToText } from "../table/to-text.js";
 import type { Figure } from "./figure.js";
-import { figureGrid } from "./figure-grid.js";
 import { readFigure } from "./read-figure.js";
 
 /**
- * A figure in words and numbers for a terminal: the table of its points, then what the picture says.
+ * A figure in words and numbers for a terminal: the table of its data, then what the picture says.
  *
  * @param figure - the figure
  * @returns lines ended by line feeds
- * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what the function that makes such a figure throws
  * @example
  * const ranges = lineFigure({
  *   ...{ title: "Range at steady speed", x: { title: "Speed", unit: "km/h" }, y: { title: "Range", unit: "km" } },
@@ -22,5 +21,5 @@ import { readFigure } from "./read-figure.js";
  */
 export function figureToText(figure: Figure): string {
   const read = readFigure(figure);
-  return `${gridToText(figureGrid(read))}\n${plainLine(read.description)}\n`;
+  return `${gridToText(read.grid())}\n${plainLine(read.description)}\n`;
 }

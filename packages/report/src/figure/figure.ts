@@ -1,3 +1,8 @@
+import type { BarFigure } from "./bar.js";
+import type { BridgeFigure } from "./bridge.js";
+import type { IntervalFigure } from "./interval.js";
+import type { StackFigure } from "./stack.js";
+
 /** Plain JSON data. */
 export type JsonValue = string | number | boolean | null | readonly JsonValue[] | { readonly [key: string]: JsonValue };
 
@@ -63,10 +68,44 @@ export interface FigureRow extends LinePoint {
   readonly series: string;
 }
 
-/** What {@link lineFigure} takes. */
-export interface LineFigureOptions {
+/** Words that every figure takes. */
+export interface FigureWords {
   /** What the figure shows. */
   readonly title: string;
+  /** What a reader should know, such as the conditions. */
+  readonly caption?: string | undefined;
+  /** Where the data are from; printed below the figure. */
+  readonly source?: string | undefined;
+  /** Date of the data or the figure, as it is to be printed beside the source. */
+  readonly date?: string | undefined;
+  /** What the picture says, in words, for readers who cannot see it. */
+  readonly description: string;
+}
+
+/** An axis of values that may show a second unit beside the first. */
+export interface ValueAxis extends Axis {
+  /** Second unit of the same dimension, such as `"mi"` beside `"km"`. */
+  readonly also?: string | undefined;
+}
+
+/** What every figure has, whatever its kind. */
+export interface FigureParts<Kind extends string, Row> {
+  /** Kind of the figure, whichever copy of the package made it. */
+  readonly kind: Kind;
+  /** What the figure shows. */
+  readonly title: string;
+  /** Conditions, how to read the marks, source and date, in one line. */
+  readonly caption: string;
+  /** Alternative text. */
+  readonly description: string;
+  /** The data, row by row. */
+  readonly rows: readonly Row[];
+  /** The picture at its usual size as a Vega-Lite specification. */
+  readonly spec: VegaLiteSpec;
+}
+
+/** What {@link lineFigure} takes. */
+export interface LineFigureOptions extends FigureWords {
   /** Horizontal axis. */
   readonly x: Axis;
   /** Vertical axis. */
@@ -75,27 +114,12 @@ export interface LineFigureOptions {
   readonly series: readonly LineSeries[];
   /** Values to compare with. */
   readonly targets?: readonly LineTarget[] | undefined;
-  /** What a reader should know, such as the conditions. */
-  readonly caption?: string | undefined;
-  /** Where the data are from; printed below the figure. */
-  readonly source?: string | undefined;
-  /** Date of the data or the figure, as it is to be printed beside the source. */
-  readonly date?: string | undefined;
   /** What the band from `low` to `high` is; `"P10 to P90"` when left out. */
   readonly band?: string | undefined;
-  /** What the picture says, in words, for readers who cannot see it. */
-  readonly description: string;
 }
 
-/**
- * A line figure as plain, frozen data. {@link figureToVegaLite}, {@link figureToSvg}, {@link figureToText}, {@link figureToMarkdown},
- * {@link figureToHtml} and {@link figureToCsv} print it. In a notebook it shows itself.
- */
-export interface Figure {
-  /** Says that this is a line figure, whichever copy of the package made it. */
-  readonly kind: "line";
-  /** What the figure shows. */
-  readonly title: string;
+/** A line figure as plain, frozen data: see {@link Figure}. */
+export interface LineFigure extends FigureParts<"line", FigureRow> {
   /** Horizontal axis. */
   readonly x: Axis;
   /** Vertical axis. */
@@ -104,14 +128,11 @@ export interface Figure {
   readonly series: readonly LineSeries[];
   /** Values to compare with. */
   readonly targets: readonly LineTarget[];
-  /** Conditions, what line and band are, source and date, in one line. */
-  readonly caption: string;
   /** What the band is, empty when no series has one. */
   readonly band: string;
-  /** Alternative text. */
-  readonly description: string;
-  /** All points, row by row. */
-  readonly rows: readonly FigureRow[];
-  /** The picture at its usual size as a Vega-Lite specification. */
-  readonly spec: VegaLiteSpec;
 }
+/**
+ * A figure as plain, frozen data. {@link figureToVegaLite}, {@link figureToSvg}, {@link figureToText}, {@link figureToMarkdown},
+ * {@link figureToHtml} and {@link figureToCsv} print every kind of it. In a notebook it shows itself.
+ */
+export type Figure = LineFigure | IntervalFigure | StackFigure | BridgeFigure | BarFigure;

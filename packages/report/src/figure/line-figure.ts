@@ -1,10 +1,12 @@
 import { frozen } from "../check/frozen.js";
-import { readKeys, readOptionalText, readText } from "../check/read.js";
+import { readKeys, readOptionalText } from "../check/read.js";
 import { showFigure } from "../notebook/show-figure.js";
-import type { Figure, LineFigureOptions } from "./figure.js";
+import type { LineFigure, LineFigureOptions } from "./figure.js";
+import { readTargets, rowsOf } from "./line-kind.js";
 import { lineSpec } from "./line-spec.js";
-import { readTargets, rowsOf } from "./read-figure.js";
+import { readSize } from "./picture-size.js";
 import { readAxis, readSeries } from "./read-line.js";
+import { readWords, wordKeys } from "./words.js";
 
 /**
  * A figure of one or more lines, each with its spread as a band, and targets to compare with.
@@ -31,54 +33,19 @@ import { readAxis, readSeries } from "./read-line.js";
  * });
  * ranges.caption; // "Line: P50; shaded band: P10 to P90. Source: invented data."
  */
-export function lineFigure(options: LineFigureOptions): Figure {
-  readKeys("lineFigure", options, [
-    "title",
-    "x",
-    "y",
-    "series",
-    "targets?",
-    "caption?",
-    "source?",
-    "date?",
-    "band?",
-    "description",
-  ]);
-  const title = readText("title", options.title);
-  const description = readText("description", options.description);
+export function lineFigure(options: LineFigureOptions): LineFigure {
+  readKeys("lineFigure", options, [...wordKeys, "x", "y", "series", "targets?", "band?"]);
   const series = readSeries(options.series);
-  const targets = readTargets(options.targets ?? []);
   const rows = rowsOf(series);
   const named = readOptionalText("band", options.band);
   const banded = rows.some(({ low }) => low !== undefined);
   const band = banded ? (named ?? "P10 to P90") : "";
-  const content = {
-    kind: "line" as const,
-    title,
-    x: readAxis("x", options.x),
-    y: readAxis("y", options.y),
-    series,
-    targets,
-    caption: captionOf(options, band),
-    band,
-    description,
-    rows,
-  };
-  return showFigure({ ...content, spec: frozen(lineSpec(content)) });
-}
-
-function captionOf(options: LineFigureOptions, band: string): string {
-  const { date } = options;
-  const source = readOptionalText("source", options.source);
   // Only the usual band says what its line is; of another one we know no more than its name.
-  const reading = options.band === undefined ? `Line: P50; shaded band: ${band}` : `Shaded band: ${band}`;
-  const origin = [source === undefined ? "" : `Source: ${source}`, readOptionalText("date", date) ?? ""];
-  return [
-    readOptionalText("caption", options.caption) ?? "",
-    band === "" ? "" : reading,
-    origin.filter(Boolean).join(", "),
-  ]
-    .filter((part) => part !== "")
-    .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
-    .join(" ");
+  const reading = named === undefined ? `Line: P50; shaded band: ${band}` : `Shaded band: ${band}`;
+  const content = {
+    ...{ kind: "line" as const, ...readWords(options, band === "" ? "" : reading) },
+    ...{ x: readAxis("x", options.x), y: readAxis("y", options.y) },
+    ...{ series, targets: readTargets(options.targets ?? []), band, rows },
+  };
+  return showFigure({ ...content, spec: frozen(lineSpec(content, readSize("the picture", {}))) });
 }

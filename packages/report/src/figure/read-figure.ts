@@ -1,40 +1,48 @@
 import { describeGiven, InputError } from "@tarewatt/units";
-import { readList, readRecord, readString, readText } from "../check/read.js";
-import type { Figure, FigureRow, LineSeries, LineTarget } from "./figure.js";
-import type { FigureContent } from "./line-spec.js";
-import { readAxis, readSeries, readTarget } from "./read-line.js";
+import { readRecord, readString, readText } from "../check/read.js";
+import { readBarFigure } from "./bar-kind.js";
+import { readBridgeFigure } from "./bridge-kind.js";
+import type { Figure } from "./figure.js";
+import { readIntervalFigure } from "./interval-kind.js";
+import type { ReadFigure } from "./kind.js";
+import { readLineFigure } from "./line-kind.js";
+import { readStackFigure } from "./stack-kind.js";
 
 /** @internal A figure that is to be drawn or printed: of any copy of the library, or changed by hand, so it is read again. */
-export function readFigure(given: Figure): FigureContent {
-  const { kind, title, x, y, series, targets, caption, band, description } = readRecord("figure", given);
-  if (kind !== "line") {
-    throw new InputError("WRONG_CHOICE", `figure must be made by lineFigure: its kind is ${describeGiven(kind)}`, {
-      name: "figure",
-    });
+export function readFigure(given: Figure): ReadFigure {
+  const figure = readRecord("figure", given);
+  switch (figure.kind) {
+    case "line":
+      return readLineFigure(figure);
+    case "interval":
+      return readIntervalFigure(figure);
+    case "stack":
+      return readStackFigure(figure);
+    case "bridge":
+      return readBridgeFigure(figure);
+    case "bar":
+      return readBarFigure(figure);
+    default:
+      throw notAFigure(figure);
   }
-  const lines = readSeries(series);
-  return Object.freeze({
-    kind,
-    title: readText("title", title),
-    x: readAxis("x", x),
-    y: readAxis("y", y),
-    series: lines,
-    targets: readTargets(targets),
-    caption: readString("caption", caption),
-    band: readString("band", band),
-    description: readText("description", description),
-    rows: rowsOf(lines),
-  });
 }
 
-/** @internal */
-export function readTargets(targets: readonly LineTarget[]): readonly LineTarget[] {
-  return Object.freeze(readList("targets", targets, { mayBeEmpty: true }).map(readTarget));
+/** @internal The words of a figure alone, which is all that a page prints beside a picture. */
+export function readFigureWords(given: Figure): Pick<ReadFigure, "title" | "caption" | "description"> {
+  const figure = readRecord("figure", given);
+  const kinds: readonly unknown[] = ["line", "interval", "stack", "bridge", "bar"] satisfies Figure["kind"][];
+  if (!kinds.includes(figure.kind)) throw notAFigure(figure);
+  return {
+    title: readText("title", figure.title),
+    caption: readString("caption", figure.caption),
+    description: readText("description", figure.description),
+  };
 }
 
-/** @internal All points of all lines, row by row. */
-export function rowsOf(series: readonly LineSeries[]): readonly FigureRow[] {
-  return Object.freeze(
-    series.flatMap(({ name, points }) => points.map((point): FigureRow => Object.freeze({ series: name, ...point }))),
+function notAFigure({ kind }: { readonly kind?: unknown }): InputError {
+  return new InputError(
+    "WRONG_CHOICE",
+    `figure must be made by a function of the library such as lineFigure: its kind is ${describeGiven(kind)}`,
+    { name: "figure" },
   );
 }

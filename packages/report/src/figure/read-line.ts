@@ -2,7 +2,7 @@ import { describeGiven, InputError, readNumber } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
 import { readKeys, readList, readText, refuseRepeats } from "../check/read.js";
 import type { Axis, LinePoint, LineSeries, LineTarget } from "./figure.js";
-import { strokes } from "./palette.js";
+import { dashes } from "./palette.js";
 
 // Beyond this an axis is surely in the wrong unit, and the arithmetic of ticks loses digits.
 const LARGEST = 1e15;
@@ -20,11 +20,11 @@ export function readSeries(given: readonly LineSeries[]): readonly LineSeries[] 
     "the series",
     series.map(({ name }) => name),
   );
-  if (series.length > strokes.length) {
+  if (series.length > dashes.length) {
     throw new ReportError(
       "TOO_MANY_SERIES",
-      `a line figure shows at most ${strokes.length} series, which a reader can tell apart: got ${series.length}; make two figures`,
-      { given: series.length, most: strokes.length },
+      `a line figure shows at most ${dashes.length} series, which a reader can tell apart: got ${series.length}; make two figures`,
+      { given: series.length, most: dashes.length },
     );
   }
   return Object.freeze(series);

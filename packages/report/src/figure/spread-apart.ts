@@ -42,3 +42,25 @@ export function spreadApart(wishes: readonly Wish[], gap: number): readonly numb
 function centreOf(wishes: readonly Wish[], index: number): number {
   return (wishes[index] as Wish).centre;
 }
+
+/** @internal The same centres moved as little as it takes to stay between 0 and `room`, where there is room for all. */
+export function keepInside(
+  wishes: readonly Wish[],
+  centres: readonly number[],
+  { gap, room }: { readonly gap: number; readonly room: number },
+): readonly number[] {
+  const kept = [...centres];
+  const order = kept.map((_, index) => index).sort((a, b) => (kept[a] as number) - (kept[b] as number));
+  const half = (index: number) => (wishes[index] as Wish).height / 2;
+  let bottom = room;
+  for (const index of [...order].reverse()) {
+    kept[index] = Math.min(kept[index] as number, bottom - half(index));
+    bottom = (kept[index] as number) - half(index) - gap;
+  }
+  let top = 0;
+  for (const index of order) {
+    kept[index] = Math.max(kept[index] as number, top + half(index));
+    top = (kept[index] as number) + half(index) + gap;
+  }
+  return kept;
+}

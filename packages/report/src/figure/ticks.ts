@@ -35,3 +35,14 @@ export function apart(low: number, high: number): readonly [number, number] {
 function clean(value: number, places: number): number {
   return places > 15 ? value : Number(value.toFixed(places));
 }
+
+/** @internal Least and greatest of some numbers. A loop and not `Math.min(...values)`: the arguments of a call are limited. */
+export function boundsOf(values: readonly number[]): readonly [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const value of values) {
+    low = Math.min(low, value);
+    high = Math.max(high, value);
+  }
+  return [low, high];
+}

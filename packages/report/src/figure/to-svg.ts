@@ -1,17 +1,10 @@
-import { describeGiven, InputError } from "@tarewatt/units";
 import type { TopLevelSpec } from "vega-lite";
 import { ReportError } from "../check/errors.js";
 import { escapeHtml } from "../escape/html.js";
 import type { Figure } from "./figure.js";
-import { type PictureSize, readSize } from "./frame.js";
-import { readFigure } from "./read-figure.js";
+import { type PictureSize, readSize } from "./picture-size.js";
+import { readFigureWords } from "./read-figure.js";
 import { figureToVegaLite } from "./to-vega-lite.js";
-
-/** What {@link figureToSvg} takes beside the figure. */
-export interface SvgOptions extends PictureSize {
-  /** How it looks; there is one look, dark ink on a white ground, for print and screen. */
-  readonly theme?: "light" | undefined;
-}
 
 /**
  * A figure as SVG, drawn by the optional peers `vega` and `vega-lite`. The same figure gives the same bytes.
@@ -19,10 +12,10 @@ export interface SvgOptions extends PictureSize {
  * The picture is announced as one image with the figure's description as its alternative text.
  *
  * @param figure - the figure
- * @param options - width and height of the plot, whether to print the caption, theme
+ * @param size - page or card, width and height of the whole picture, theme, whether to print the caption
  * @returns the text of an `svg` element
  * @throws ReportError `MISSING_PEER` when `vega` or `vega-lite` is not installed
- * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what {@link lineFigure} throws
+ * @throws InputError `WRONG_CHOICE`, `NOT_AN_OBJECT` when it is no figure, and what the function that makes such a figure throws
  * @throws InputError `OUT_OF_RANGE`, `UNKNOWN_OPTION`, `WRONG_CHOICE`
  * @example
  * const ranges = lineFigure({
@@ -33,19 +26,15 @@ export interface SvgOptions extends PictureSize {
  * const svg = await figureToSvg(ranges, { width: 720, height: 400 });
  * svg.startsWith('<svg role="img" aria-label="Range falls from 520 km to 340 km."'); // true
  */
-export async function figureToSvg(figure: Figure, options: SvgOptions = {}): Promise<string> {
-  readSize("figureToSvg", options, ["theme?"]);
-  const { theme = "light", ...size } = options;
-  const { description } = readFigure(figure);
-  if (theme !== "light") {
-    throw new InputError("WRONG_CHOICE", `theme must be 'light': got ${describeGiven(theme)}`, { name: "theme" });
-  }
+export async function figureToSvg(figure: Figure, size: PictureSize = {}): Promise<string> {
+  readSize("figureToSvg", size);
+  const { description } = readFigureWords(figure);
+  // The compiler may write into what it is given, so it gets a specification of its own.
+  const spec = figureToVegaLite(figure, size) as unknown as TopLevelSpec;
   const [vega, vegaLite] = await Promise.all([
     peer("vega", () => import("vega")),
     peer("vega-lite", () => import("vega-lite")),
   ]);
-  // The compiler may write into what it is given.
-  const spec = figureToVegaLite(figure, size) as unknown as TopLevelSpec;
   const view = new vega.View(vega.parse(vegaLite.compile(spec).spec), { renderer: "none" });
   try {
     const svg = await view.toSVG();

@@ -1,8 +1,8 @@
 import type { Figure } from "../figure/figure.js";
-import { figureGrid } from "../figure/figure-grid.js";
 import { figureToHtml } from "../figure/figure-html.js";
 import { figureToMarkdown } from "../figure/figure-markdown.js";
 import { figureToText } from "../figure/figure-text.js";
+import { readFigure } from "../figure/read-figure.js";
 import { gridToHtml } from "../table/to-html.js";
 import { displayable, type MimeBundle } from "./display.js";
 
@@ -11,7 +11,7 @@ const MEDIA_TYPE = "application/vnd.vegalite.v5+json";
 const SCHEMA_5 = "https://vega.github.io/schema/vega-lite/v5.json";
 
 /** @internal Makes a figure show itself in a notebook. */
-export function showFigure(figure: Figure): Figure {
+export function showFigure<Kind extends Figure>(figure: Kind): Readonly<Kind> {
   return displayable(figure, async (shown): Promise<MimeBundle> => {
     return {
       "text/plain": figureToText(shown),
@@ -27,7 +27,7 @@ async function pictureOrTable(figure: Figure): Promise<string> {
   try {
     return await figureToHtml(figure);
   } catch (error) {
-    if ((error as { readonly code?: unknown }).code === "MISSING_PEER") return gridToHtml(figureGrid(figure));
+    if ((error as { readonly code?: unknown }).code === "MISSING_PEER") return gridToHtml(readFigure(figure).grid());
     throw error;
   }
 }

@@ -4,7 +4,7 @@ import { readKeys, readList, readText, readTexts } from "../check/read.js";
 import { escapeHtml } from "../escape/html.js";
 import type { Figure } from "../figure/figure.js";
 import { figureElement } from "../figure/figure-html.js";
-import { readFigure } from "../figure/read-figure.js";
+import { readFigureWords } from "../figure/read-figure.js";
 import { tableGrid } from "../table/grid.js";
 import { readTable } from "../table/read-table.js";
 import type { Table } from "../table/table.js";
@@ -66,7 +66,7 @@ export function blockHtml(block: Block, where: string): string {
       return tableRegion(readTable(`${where}.table`, block.table));
     case "figure":
       readKeys(where, block, ["kind", "figure", "svg"]);
-      return figureElement(readFigure(block.figure), block.svg);
+      return figureElement(readFigureWords(block.figure), block.svg);
     case "working":
       readKeys(where, block, ["kind", "title", "steps"]);
       readList(`${where}.steps`, block.steps);

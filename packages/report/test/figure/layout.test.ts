@@ -1,10 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inks, strokes } from "../../src/figure/palette.js";
-import { spreadApart } from "../../src/figure/spread-apart.js";
+import { keepInside, spreadApart } from "../../src/figure/spread-apart.js";
+import { lineWidth, wrapTo } from "../../src/figure/text-width.js";
 import { apart, roundTicks } from "../../src/figure/ticks.js";
-import { wrap } from "../../src/figure/wrap.js";
-import { contrast, luminance } from "../support/contrast.js";
 
 describe("labels", () => {
   const wishes = fc.array(
@@ -84,37 +82,46 @@ describe("wrapped text", () => {
   it("keeps every word and no line too long", () => {
     fc.assert(
       fc.property(
-        fc.array(fc.stringMatching(/^[a-z]{1,30}$/), { minLength: 1 }),
-        fc.integer({ min: 5, max: 40 }),
-        (words, most) => {
-          const lines = wrap(words.join(" "), most);
-          expect(lines.every((line) => line.length <= most)).toBe(true);
+        fc.array(fc.stringMatching(/^[a-zA-Z0-9]{1,30}$/), { minLength: 1 }),
+        fc.integer({ min: 40, max: 400 }),
+        (words, width) => {
+          const lines = wrapTo(words.join(" "), width, 14);
+          expect(lines.every((line) => lineWidth(line, 14) <= width)).toBe(true);
           expect(lines.join("").replace(/ /g, "")).toBe(words.join(""));
         },
       ),
     );
   });
+
+  it("does not part a number from its degrees", () => {
+    expect(wrapTo("in winter at −10 °C", lineWidth("in winter at −10", 14) + 1, 14)[1]).toBe("−10\u00a0°C");
+  });
 });
 
-describe("palette", () => {
-  // Okabe and Ito, "Color Universal Design" (2008), the eight colours; values from memory.
-  it("uses colours of the published set only, each once", () => {
-    const published = ["#000000", "#e69f00", "#56b4e9", "#009e73", "#f0e442", "#0072b2", "#d55e00", "#cc79a7"];
-    expect(strokes.every(({ colour }) => published.includes(colour))).toBe(true);
-    expect(new Set(strokes.map(({ colour }) => colour)).size).toBe(strokes.length);
-  });
-
-  it("can be read in grey: two strokes differ in dash or clearly in lightness", () => {
-    for (const [index, one] of strokes.entries()) {
-      for (const other of strokes.slice(index + 1)) {
-        const [dark = 0, bright = 0] = [luminance(one.colour), luminance(other.colour)].sort((a, b) => a - b);
-        expect(String(one.dash) !== String(other.dash) || (bright + 0.05) / (dark + 0.05) > 1.8).toBe(true);
-      }
-    }
-  });
-
-  it("writes in inks that stand out from white", () => {
-    expect(contrast(inks.text, "#ffffff")).toBeGreaterThan(4.5);
-    expect(contrast(inks.quiet, "#ffffff")).toBeGreaterThan(4.5);
+describe("labels at an edge", () => {
+  it("stay inside and apart when there is room for all", () => {
+    const wishes = fc.array(
+      fc.record({
+        centre: fc.double({ min: -100, max: 500, noNaN: true }),
+        height: fc.double({ min: 10, max: 40, noNaN: true }),
+      }),
+      { maxLength: 8 },
+    );
+    fc.assert(
+      fc.property(wishes, (labels) => {
+        const kept = keepInside(labels, spreadApart(labels, 5), { gap: 5, room: 400 });
+        const boxes = labels
+          .map(
+            ({ height }, index) =>
+              [(kept[index] as number) - height / 2, (kept[index] as number) + height / 2] as const,
+          )
+          .sort((a, b) => a[0] - b[0]);
+        for (const [index, [top, bottom]] of boxes.entries()) {
+          expect(top).toBeGreaterThanOrEqual(-1e-9);
+          expect(bottom).toBeLessThanOrEqual(400 + 1e-9);
+          expect(top).toBeGreaterThanOrEqual((boxes[index - 1]?.[1] ?? -10) + 5 - 1e-9);
+        }
+      }),
+    );
   });
 });

@@ -41,7 +41,7 @@ function textsOf(svg: string): { text: string; x: number; y: number; size: numbe
     const [dx = 0, dy = 0] = (/translate\(([^)]*)\)/.exec(attributes)?.[1] ?? "0,0").split(",").map(Number);
     const [x, y] = offsets.at(-1) as [number, number];
     if (name === "text") {
-      const size = Number(/font-size="(\d+)px"/.exec(attributes)?.[1]);
+      const size = Number(/font-size="([\d.]+)px"/.exec(attributes)?.[1]);
       found.push({ text, x: x + dx, y: y + dy, size, anchor: /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? "start" });
     }
     if (self !== "/") offsets.push([x + dx, y + dy]);
@@ -60,18 +60,18 @@ describe("the specification", () => {
   });
 
   it("holds the points, so that the picture can be read back", () => {
-    const layers = figureToVegaLite(ranges).layer as unknown as {
-      mark: { type: string };
-      data: { values: object[] };
+    const [plot] = figureToVegaLite(ranges).layer as unknown as {
+      layer: { mark: { type: string }; data: { values: object[] } }[];
     }[];
+    const layers = plot?.layer ?? [];
     const lines = layers.filter(({ mark }) => mark.type === "line").map(({ data }) => data.values);
     expect(lines.flat()).toEqual(ranges.rows);
   });
 
   it("is made anew for another size", () => {
-    expect(figureToVegaLite(ranges, { width: 900 })).toMatchObject({ width: 900, height: 360 });
+    expect(figureToVegaLite(ranges, { width: 900 })).toMatchObject({ height: 360, autosize: "none" });
     expect(() => figureToVegaLite(ranges, { width: 10 })).toThrow(
-      "width must be at least 200 and at most 4000: got 10",
+      "width must be at least 300 and at most 4000: got 10",
     );
     expect(() => figureToVegaLite(ranges, { widh: 300 } as never)).toThrow("did you mean 'width'?");
   });
@@ -169,7 +169,7 @@ describe("the picture", () => {
   });
 
   it("refuses another theme and unknown options", async () => {
-    await expect(figureToSvg(ranges, { theme: "dark" as never })).rejects.toMatchObject({ code: "WRONG_CHOICE" });
+    await expect(figureToSvg(ranges, { theme: "dusk" as never })).rejects.toMatchObject({ code: "WRONG_CHOICE" });
     await expect(figureToSvg(ranges, { heigth: 300 } as never)).rejects.toMatchObject({ code: "UNKNOWN_OPTION" });
   });
 });

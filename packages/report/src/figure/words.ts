@@ -1,0 +1,21 @@
+import { readOptionalText, readText } from "../check/read.js";
+import type { FigureWords } from "./figure.js";
+
+/** @internal Names of the options that every figure takes, for the reader of options. */
+export const wordKeys = ["title", "caption?", "source?", "date?", "description"] as const;
+
+/** @internal Title, description and the caption in one line: conditions, how to read the marks, source and date. */
+export function readWords(
+  options: FigureWords,
+  reading: string,
+): { readonly title: string; readonly caption: string; readonly description: string } {
+  const title = readText("title", options.title);
+  const source = readOptionalText("source", options.source);
+  const date = readOptionalText("date", options.date);
+  const origin = [source === undefined ? "" : `Source: ${source}`, date ?? ""].filter(Boolean).join(", ");
+  const caption = [readOptionalText("caption", options.caption) ?? "", reading, origin]
+    .filter((part) => part !== "")
+    .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
+    .join(" ");
+  return { title, caption, description: readText("description", options.description) };
+}
