@@ -5,7 +5,7 @@
  */
 
 export { ReportError, type ReportErrorCode } from "./check/errors.js";
-export type { Remark } from "./check/remark.js";
+export type { Remark, RemarkWithText } from "./check/remark.js";
 export type { BarFigure, BarFigureOptions, BarFigureRow, BarRow } from "./figure/bar.js";
 export { barFigure } from "./figure/bar-figure.js";
 export type { BridgeFigure, BridgeFigureOptions, BridgeFigureRow, BridgeStart, BridgeStep } from "./figure/bridge.js";

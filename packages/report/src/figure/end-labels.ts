@@ -10,7 +10,7 @@ import { lineWidth, wrapTo } from "./text-width.js";
 
 const GAP = 5;
 /** @internal Room for the leaders between the plot and its labels. */
-export const LEADER = 20;
+const LEADER = 20;
 // Up to so many bands each one is labelled where it is; more would only repeat what the caption says.
 const MOST_BAND_LABELS = 2;
 const WIDEST = 0.3;

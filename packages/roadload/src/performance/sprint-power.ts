@@ -1,6 +1,7 @@
 import { InputError, type Power, type Quantity, quantity, readNumber, type Step, type Time } from "@tarewatt/units";
 import { cautionsOf } from "../check/towing.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
 import { standardGravity } from "../resistance/gravity.js";
 import { runTo } from "./run-to.js";
 import { explainSprint, readSprinter, readTime, type Sprinter, type SprintOptions } from "./sprint.js";
@@ -68,6 +69,7 @@ export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
     const message = "accessories are drawn from the battery: give a drivetrain, or leave them out";
     throw new InputError("INCONSISTENT", message, {});
   }
+  if (drivetrain !== undefined) assertDrivetrain(drivetrain);
   const wanted = readTime("time", options.time);
   const { thrust } = sprinter;
   if (thrust.withPower === undefined || (options as SprintOptions).power !== undefined) {
