@@ -42,9 +42,9 @@ import { scoresOf } from "./scores.js";
  * });
  * const evidence = { usable: around(q("80 kWh"), 0.03), use: around(q("180 Wh/km"), 0.1) };
  * const far = claim({ quantity: "range", relation: "at least", value: q("700 km"), procedure: "WLTP", status: "certified" });
- * const check = checkClaims({ model: range, evidence, claims: [{ claim: far, output: "range" }] });
- * check.verdict; // "cannot all be true"
- * check.oddOne?.about; // "range"
+ * const checked = checkClaims({ model: range, evidence, claims: [{ claim: far, output: "range" }] });
+ * checked.verdict; // "cannot all be true"
+ * checked.oddOne?.about; // "range"
  */
 export function checkClaims<
   Inputs extends Readonly<Record<string, ModelInput>>,
