@@ -266,6 +266,13 @@ const claimOptions = {
   ...{ equipment: ["wheels"], source: "invented", date: "2026", id: "c", derivedFrom: ["d"] },
 } as const;
 const announced = claim(claimOptions as unknown as ClaimOptions<"range">);
+const mostMass = claim({
+  quantity: "mass",
+  relation: "up to",
+  value: q("2.4 t"),
+  status: "target",
+  source: "invented",
+});
 const denser = { change: 0.2, of: "specific energy", part: "cell", than: "the last one", source: "invented" };
 const vehicleOnSale = {
   ...{ name: "car", curbMass: q("2 t"), packMass: q("500 kg"), motors: 1, length: q("4.7 m"), width: q("1.9 m") },
@@ -715,6 +722,15 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   ],
   "estimate.claim": () => [{ ...claimOptions }],
   "estimate.claimEvidence": () => [{ claim: { ...announced }, share: 0.1 }],
+  "estimate.checkClaims": () => [
+    {
+      model: { ...moving },
+      evidence,
+      claims: [{ claim: { ...mostMass }, input: "mass", share: 0.1 }],
+      draws: 100,
+      seed: 1,
+    },
+  ],
   "estimate.claimsByVariant": () => [[{ ...announced }, { ...announced }]],
   "estimate.relativeStatement": () => [{ ...denser }],
   "estimate.overlapsOf": () => [[{ ...denser }, { ...denser, part: "pack" }]],

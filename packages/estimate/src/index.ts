@@ -37,6 +37,26 @@ export {
   pullOfComparator,
 } from "./calibrate/relations.js";
 export { withinMaker } from "./calibrate/within-maker.js";
+// check claims
+export { checkClaims } from "./check-claims/check-claims.js";
+export {
+  type CheckClaimsOptions,
+  type CheckedClaim,
+  type ClaimCheck,
+  type ClaimOn,
+  type ClaimVerdict,
+  type ClaimVerdictLimits,
+  claimVerdictLimits,
+  type UnknownIfAllTrue,
+} from "./check-claims/claim-check.js";
+export {
+  type DisagreementOfClaimsInputs,
+  disagreementOfClaims,
+  type StandardDeviationOfClaimInputs,
+  standardDeviationOfClaim,
+  type TensionOfClaimInputs,
+  tensionOfClaim,
+} from "./check-claims/relations.js";
 export {
   type AnyClaim,
   type Claim,
