@@ -110,9 +110,10 @@ export {
 export { chargingEfficiencyPrior } from "./charging/charging-efficiency-prior.js";
 export type { VoltageConverter } from "./charging/converter.js";
 export { type FastChargeClaim, type FastChargeClaimOptions, fastChargeClaim } from "./charging/fast-charge-claim.js";
-export type { Standing } from "./charging/percentile.js";
+export type { RatesAlong, Standing } from "./charging/percentile.js";
 export { type PilotCurrentOptions, type PilotOffer, pilotCurrent } from "./charging/pilot-current.js";
 export { type PublishedAcceptance, publishedAcceptance, type Quantiles } from "./charging/published-acceptance.js";
+export type { RateRange, RateRangeStanding } from "./charging/rate-range.js";
 export {
   type AlternatingPowerInputs,
   type ChargeRateInputs,
