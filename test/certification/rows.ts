@@ -32,14 +32,26 @@ export type Driving = "city" | "highway";
 /** Where a row has no rated power: W per kg of test weight, the middle of the open file. */
 const USUAL_SPECIFIC_POWER = 120;
 
-/** Rows of comma-separated text with a line of names, and no quoted cells. */
-export function readRows(text: string): CertifiedRow[] {
+/** One line of a table, by the names of its columns: a text that may be empty, a number that may be NaN. */
+export interface Line {
+  cell(name: string): string;
+  number(name: string): number;
+}
+
+/** Lines of comma-separated text with a line of names, and no quoted cells. */
+export function readLines(text: string): Line[] {
   const [head = "", ...lines] = text.trim().split(/\r?\n/);
   const names = head.split(",");
-  const rows = lines.flatMap((line) => {
+  return lines.map((line) => {
     const cells = line.split(",");
     const cell = (name: string): string => cells[names.indexOf(name)] ?? "";
-    const number = (name: string): number => (cell(name) === "" ? Number.NaN : Number(cell(name)));
+    return { cell, number: (name) => (cell(name) === "" ? Number.NaN : Number(cell(name))) };
+  });
+}
+
+/** Rows of certified configurations. */
+export function readRows(text: string): CertifiedRow[] {
+  const rows = readLines(text).flatMap(({ cell, number }) => {
     const testWeight = number("test_weight_lb");
     const power = number("rated_power_hp") * 745.69987;
     const row = {

@@ -23,7 +23,7 @@ export type Predicted<Key extends string> = Readonly<Record<Key, Prediction>>;
 
 /** Judges predictions of the same results of several rows. */
 export function scoreOfPredictions<Key extends string>(
-  rows: readonly CertifiedRow[],
+  rows: readonly unknown[],
   keys: readonly Key[],
   predicted: readonly Predicted<Key>[],
 ): ScoreWithErrors<Key> {

@@ -107,4 +107,23 @@ describe("a battery of the pack in a cycle of the road", () => {
       }).range.in("km");
     expect(range(-10)).toBeLessThan(range(25));
   });
+
+  it("takes nothing back from the brakes in frost, and little just above it", () => {
+    const charged = (temperature: number) => {
+      const model = batteryOf(0.7, temperature);
+      let most = 0;
+      const stateOfChargeRate: Battery["stateOfChargeRate"] = (power, state) => {
+        most = Math.max(most, -power);
+        return model.stateOfChargeRate(power, state);
+      };
+      driveCycle({ cycle: us06, ...driven, battery: { model: { ...model, stateOfChargeRate }, stateOfCharge: 0.6 } });
+      return most;
+    };
+    expect(charged(25)).toBeGreaterThan(20e3);
+    // What the brakes give covers the accessories, to a rounding error.
+    expect(charged(-20)).toBeLessThan(1e-9);
+    // 0.1 C of 280 Ah, at some 370 V.
+    expect(charged(2)).toBeGreaterThan(9e3);
+    expect(charged(2)).toBeLessThan(11e3);
+  });
 });

@@ -676,6 +676,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     {
       ...{ from: 0.1, to: 0.8, time: q("30 min"), usableEnergy: q("90 kWh"), peakPower: q("200 kW") },
       temperature: q("20 °C"),
+      rateRange: { low: 1, high: 2, of: "invented", source: { document: "invented", status: "memory" } },
     },
   ],
   "pack.pilotCurrent": () => [{ dutyCycle: 0.5 }],

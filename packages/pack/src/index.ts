@@ -7,14 +7,8 @@
 export type { AgeingModel, AgeingUse } from "./ageing/ageing-model.js";
 export { type EquivalentCyclesInputs, equivalentCycles } from "./ageing/equivalent-cycles.js";
 export { type FadeAxis, type FadeCurve, type FadeCurveOptions, fadeCurve } from "./ageing/fade-curve.js";
-export {
-  type FadeOverYears,
-  type FadeOverYearsOptions,
-  type FadePoint,
-  type FadeSpread,
-  type FadeTrack,
-  fadeOverYears,
-} from "./ageing/fade-over-years.js";
+export { type FadeOverYearsOptions, fadeOverYears } from "./ageing/fade-over-years.js";
+export type { FadeOverYears, FadePoint, FadeSpread, FadeTrack } from "./ageing/fade-result.js";
 export { type IronPhosphate2200CycleFadeInputs, ironPhosphate2200CycleFade } from "./ageing/iron-phosphate-2200.js";
 export {
   type IronPhosphate26650CalendarInputs,
@@ -110,9 +104,10 @@ export {
 export { chargingEfficiencyPrior } from "./charging/charging-efficiency-prior.js";
 export type { VoltageConverter } from "./charging/converter.js";
 export { type FastChargeClaim, type FastChargeClaimOptions, fastChargeClaim } from "./charging/fast-charge-claim.js";
-export type { Standing } from "./charging/percentile.js";
+export type { RatesAlong, Standing } from "./charging/percentile.js";
 export { type PilotCurrentOptions, type PilotOffer, pilotCurrent } from "./charging/pilot-current.js";
 export { type PublishedAcceptance, publishedAcceptance, type Quantiles } from "./charging/published-acceptance.js";
+export type { RateRange, RateRangeStanding } from "./charging/rate-range.js";
 export {
   type AlternatingPowerInputs,
   type ChargeRateInputs,

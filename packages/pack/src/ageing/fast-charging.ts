@@ -1,6 +1,6 @@
 import { quantity } from "@tarewatt/units";
 import type { AgeingModel, AgeingUse } from "./ageing-model.js";
-import type { FadePoint, FadeTrack } from "./fade-over-years.js";
+import type { FadePoint, FadeTrack } from "./fade-result.js";
 
 /** @internal Whether a model loses more at the mean rate of a use than with slow charging alone. */
 export function losesMoreFast(model: AgeingModel, use: AgeingUse, slowRate: number): boolean {

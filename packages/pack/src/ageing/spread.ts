@@ -1,4 +1,4 @@
-import type { FadePoint, FadeSpread, FadeTrack } from "./fade-over-years.js";
+import type { FadePoint, FadeSpread, FadeTrack } from "./fade-result.js";
 
 /**
  * @internal Least and most of the tracks that hold time and cycling, year by year; none where no such track reaches. A track that

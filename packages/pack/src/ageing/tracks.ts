@@ -2,7 +2,7 @@ import { quantity } from "@tarewatt/units";
 import { interpolate } from "../check/interpolate.js";
 import type { AgeingModel, AgeingUse } from "./ageing-model.js";
 import type { FadeCurve } from "./fade-curve.js";
-import type { FadePoint, FadeTrack } from "./fade-over-years.js";
+import type { FadePoint, FadeTrack } from "./fade-result.js";
 import { losesMoreFast } from "./fast-charging.js";
 
 /** @internal What the tracks are made of. */

@@ -1,7 +1,7 @@
 import type { Power, Quantity } from "@tarewatt/units";
 import { FASTEST_RATE } from "./fastest-rate.js";
 import type { Standing } from "./percentile.js";
-import { publishedAcceptance } from "./published-acceptance.js";
+import type { RateRangeStanding } from "./rate-range.js";
 import { directSupplyLimits } from "./standard-supplies.js";
 import { COOL, publishedCold } from "./temperature-doubts.js";
 
@@ -13,7 +13,10 @@ export interface ClaimFigures {
   readonly peakPower: Quantity<Power> | undefined;
   /** Whether its window is that of the published curves. */
   readonly comparable: boolean;
-  readonly speed: Standing | undefined;
+  readonly speed: Standing;
+  /** Rate that nine tenths of what is published stay below, in 1/h. */
+  readonly fastest: number;
+  readonly range: RateRangeStanding | undefined;
   readonly flatness: Standing | undefined;
   /** In °C. */
   readonly temperature: number | undefined;
@@ -21,15 +24,17 @@ export interface ClaimFigures {
 
 /** @internal What does not fit together in a claim about a fast charge, or should be asked. */
 export function claimDoubts(claim: ClaimFigures): string[] {
-  const { comparable, speed, flatness, temperature } = claim;
+  const { comparable, speed, fastest, range, flatness, temperature } = claim;
   const found = [...rateDoubts(claim), ...powerDoubts(claim)];
   if (!comparable)
-    found.push("the window is not 10 to 80 %, so it is not compared with the published curves, which are");
-  if (speed?.beyond === "above" && claim.meanRate <= FASTEST_RATE) {
-    const { p90 } = publishedAcceptance.from10To80.meanRate;
+    found.push(
+      "the window is not 10 to 80 %: it is compared with the quantiles of the published curves point by point, which are no vehicle's",
+    );
+  if (range !== undefined && range.place !== "within") found.push(range.inWords);
+  if (speed.beyond === "above" && claim.meanRate <= FASTEST_RATE) {
     found.push(
       `a mean C-rate of ${short(claim.meanRate)} is ${percent(speed.beyondBy ?? 0)} above the 90th percentile of the published curves, ` +
-        `${p90}: cars after 2021 may be faster, but ask for the station and the temperature it takes`,
+        `${short(fastest)}: cars after 2021 may be faster, but ask for the station and the temperature it takes`,
     );
   }
   if (flatness?.beyond === "above") {

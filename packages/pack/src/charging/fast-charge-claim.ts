@@ -13,8 +13,10 @@ import {
 } from "@tarewatt/units";
 import { assertWindow, STATE } from "./charge-options.js";
 import { claimDoubts } from "./claim-doubts.js";
-import { percentileAmong, type Standing } from "./percentile.js";
+import { meanRateAlong } from "./over-window.js";
+import { percentileAmong, type RatesAlong, type Standing, standingAlong } from "./percentile.js";
 import { publishedAcceptance } from "./published-acceptance.js";
+import { againstRange, type RateRange, type RateRangeStanding } from "./rate-range.js";
 import { chargeRate, meanChargingPower } from "./relations.js";
 
 /** Options of {@link fastChargeClaim}. */
@@ -31,6 +33,8 @@ export interface FastChargeClaimOptions {
   readonly peakPower?: Quantity<Power> | undefined;
   /** Temperature of the battery that the claim names. */
   readonly temperature?: Quantity<Temperature> | undefined;
+  /** Mean C-rates of its chemistry or class, with their source, to be set beside the claim: none by chemistry is published here. */
+  readonly rateRange?: RateRange | undefined;
 }
 
 /** What an announced charging time means. */
@@ -45,10 +49,17 @@ export interface FastChargeClaim {
   readonly shareOfPeak?: number;
   /** Peak C-rate by power; absent when one of peak power and usable energy is not known. */
   readonly peakRate?: number;
-  /** Where the mean rate stands among the published curves from 10 to 80 %; absent for another window that cannot be compared. */
-  readonly speed?: Standing;
-  /** Where mean over peak stands among them: high is flat. Absent as above. */
+  /**
+   * Where the mean rate stands among the published curves: for about 10 to 80 % among their own mean rates; over another window among
+   * those along their quantiles, which lie further apart, since no vehicle follows them.
+   */
+  readonly speed: Standing;
+  /** Mean C-rates along the published curves over the same window, in 1/h. */
+  readonly alongPublished: RatesAlong;
+  /** Where mean over peak stands among them: high is flat. Absent for a window other than 10 to 80 %. */
   readonly flatness?: Standing;
+  /** Where the mean rate lies against the range given; absent without one. */
+  readonly againstRange?: RateRangeStanding;
   /** What does not fit together, or should be asked; empty when nothing. */
   readonly warnings: readonly string[];
   /** What to keep in mind about the curves it is compared with. */
@@ -70,11 +81,11 @@ const rules = {
 const NEAR = 0.025;
 
 /**
- * Turns an announced "10 to 80 % in N minutes" round: mean power, mean C-rate, share of the peak, and where they stand
+ * Turns an announced "10 to 80 % in N minutes" round, or one of any other window: mean power, mean C-rate, share of the peak, and where they stand
  * among 74 published curves of cars of 2011 to 2021.
  *
- * A claim about an unnamed part of the charge, or at an unnamed temperature, is read as it stands. The standing is compared
- * for windows within 2.5 % of charge of 10 to 80 % only: over others the mean is of another part of the curve. Powers above
+ * A claim about an unnamed part of the charge, or at an unnamed temperature, is read as it stands. Windows within 2.5 % of charge
+ * of 10 to 80 % are compared with the mean rates of the curves; others with the means along their quantiles, point by point. Powers above
  * what public charging connectors allow, and rates above what packs on sale take, are named in the warnings.
  *
  * @param options - window, time, and what else is known
@@ -89,7 +100,9 @@ const NEAR = 0.025;
  * claim.speed?.inWords; // "faster than 72 % of 74 published curves"
  */
 export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClaim {
-  const { from, to, time, usableEnergy, peakPower, temperature } = readOptions("fastChargeClaim", options, rules);
+  const { from, to, time, usableEnergy, peakPower, temperature } = readOptions("fastChargeClaim", options, rules, [
+    "rateRange?",
+  ]);
   assertWindow(from, to);
   const meanRate = (to - from) / time;
   const energy = usableEnergy === undefined ? undefined : quantity(usableEnergy * (to - from), "kWh");
@@ -109,7 +122,15 @@ export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClai
   const peakRate = forPeak && chargeRate(forPeak).in("1/h");
   const { meanRate: rates, meanOverPeak } = publishedAcceptance.from10To80;
   const comparable = Math.abs(from - 0.1) <= NEAR && Math.abs(to - 0.8) <= NEAR;
-  const speed = comparable ? percentileAmong(meanRate, rates, "faster", "slower") : undefined;
+  const alongPublished = Object.freeze({
+    p10: meanRateAlong(publishedAcceptance.p10, from, to),
+    median: meanRateAlong(publishedAcceptance.median, from, to),
+    p90: meanRateAlong(publishedAcceptance.p90, from, to),
+  });
+  const speed = comparable
+    ? percentileAmong(meanRate, rates, "faster", "slower")
+    : standingAlong(meanRate, alongPublished);
+  const range = options.rateRange === undefined ? undefined : againstRange(meanRate, options.rateRange);
   const flatness =
     comparable && shareOfPeak !== undefined
       ? percentileAmong(shareOfPeak, meanOverPeak, "flatter", "more peaked")
@@ -120,8 +141,10 @@ export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClai
     ...(meanPower && { meanPower }),
     ...(shareOfPeak !== undefined && { shareOfPeak }),
     ...(peakRate !== undefined && { peakRate }),
-    ...(speed && { speed }),
+    speed,
+    alongPublished,
     ...(flatness && { flatness }),
+    ...(range && { againstRange: range }),
     warnings: Object.freeze(
       claimDoubts({
         meanRate,
@@ -132,6 +155,8 @@ export function fastChargeClaim(options: FastChargeClaimOptions): FastChargeClai
         speed,
         flatness,
         temperature,
+        range,
+        fastest: comparable ? rates.p90 : alongPublished.p90,
       }),
     ),
     traps: publishedAcceptance.traps,

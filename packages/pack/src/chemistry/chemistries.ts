@@ -64,89 +64,72 @@ export const chemistries: {
   readonly LMFP: Chemistry;
   /** Sodium ion with a layered oxide. */
   readonly sodiumIon: Chemistry;
-} = /* @__PURE__ */ frozen({
-  LCO: {
-    name: "lithium cobalt oxide",
-    nominalVoltage: nominalVoltages.LCO,
-    specificEnergy: [/* @__PURE__ */ range(early, 195, 195, table)],
-    energyDensity: [/* @__PURE__ */ range(early, 560, 560, table)],
-    openCircuit: [],
-    positiveElectrode: ["cobaltOxide"],
-    note: "Portable cells; not used for traction.",
-  },
-  LMO: {
-    name: "lithium manganese oxide",
-    nominalVoltage: nominalVoltages.LMO,
-    specificEnergy: [/* @__PURE__ */ range(early, 150, 150, table)],
-    energyDensity: [/* @__PURE__ */ range(early, 420, 420, table)],
-    openCircuit: [],
-    positiveElectrode: ["manganeseOxide"],
-    note: "Early traction cells, often blended with NMC.",
-  },
-  NMC: {
-    name: "lithium nickel manganese cobalt oxide",
-    nominalVoltage: nominalVoltages.NMC,
-    specificEnergy: [
-      /* @__PURE__ */ range(early, 174, 205, slideToTable),
-      /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
-    ],
-    energyDensity: [
-      /* @__PURE__ */ range(early, 352, 580, slideToTable),
-      /* @__PURE__ */ range(nickelRich, 600, 750, recalled),
-    ],
-    openCircuit: ["nmc811SiliconGraphite", "nmcPouch", "nickelRich", "nickelRichSecond"],
-    positiveElectrode: ["nmc111", "nmc811"],
-    note: "Low ends of about 2015 are a maker's slide on a 94 Ah cell of NMC111; 257 to 280 Wh/kg are quoted for cells of 2020.",
-  },
-  NCA: {
-    name: "lithium nickel cobalt aluminium oxide",
-    nominalVoltage: nominalVoltages.NCA,
-    specificEnergy: [
-      /* @__PURE__ */ range(early, 220, 220, table),
-      /* @__PURE__ */ range(nickelRich, 240, 280, recalled),
-    ],
-    energyDensity: [
-      /* @__PURE__ */ range(early, 600, 600, table),
-      /* @__PURE__ */ range(nickelRich, 600, 750, recalled),
-    ],
-    openCircuit: [],
-    positiveElectrode: [],
-    note: "One range is given for NMC and NCA of the 2020s.",
-  },
-  LFP: {
-    name: "lithium iron phosphate",
-    nominalVoltage: nominalVoltages.LFP,
-    specificEnergy: [
-      /* @__PURE__ */ range(early, 90, 130, table),
-      /* @__PURE__ */ range(prismatic, 160, 190, recalled),
-    ],
-    energyDensity: [
-      /* @__PURE__ */ range(early, 333, 333, table),
-      /* @__PURE__ */ range(prismatic, 350, 430, recalled),
-    ],
-    openCircuit: ["ironPhosphate"],
-    positiveElectrode: ["ironPhosphate"],
-    note: "Published cells of the 2020s: 160 Wh/kg and 355 Wh/L, 176 Wh/kg and 376 Wh/L.",
-  },
-  LMFP: {
-    name: "lithium manganese iron phosphate",
-    nominalVoltage: nominalVoltages.LMFP,
-    specificEnergy: [/* @__PURE__ */ range(automotive, 180, 220, recalled)],
-    energyDensity: [],
-    openCircuit: [],
-    positiveElectrode: [],
-    note: "Low confidence: no published cell was seen.",
-  },
-  sodiumIon: {
-    name: "sodium ion, layered oxide",
-    nominalVoltage: nominalVoltages.sodiumIon,
-    specificEnergy: [/* @__PURE__ */ range(automotive, 140, 160, points)],
-    energyDensity: [/* @__PURE__ */ range(automotive, 250, 330, points)],
-    openCircuit: [],
-    positiveElectrode: [],
-    note: "Quoted are 145 Wh/kg with 330 Wh/L, and about 150 Wh/kg.",
-  },
-});
+} = /* @__PURE__ */ (() =>
+  frozen({
+    LCO: {
+      name: "lithium cobalt oxide",
+      nominalVoltage: nominalVoltages.LCO,
+      specificEnergy: [range(early, 195, 195, table)],
+      energyDensity: [range(early, 560, 560, table)],
+      openCircuit: [],
+      positiveElectrode: ["cobaltOxide"],
+      note: "Portable cells; not used for traction.",
+    },
+    LMO: {
+      name: "lithium manganese oxide",
+      nominalVoltage: nominalVoltages.LMO,
+      specificEnergy: [range(early, 150, 150, table)],
+      energyDensity: [range(early, 420, 420, table)],
+      openCircuit: [],
+      positiveElectrode: ["manganeseOxide"],
+      note: "Early traction cells, often blended with NMC.",
+    },
+    NMC: {
+      name: "lithium nickel manganese cobalt oxide",
+      nominalVoltage: nominalVoltages.NMC,
+      specificEnergy: [range(early, 174, 205, slideToTable), range(nickelRich, 240, 280, recalled)],
+      energyDensity: [range(early, 352, 580, slideToTable), range(nickelRich, 600, 750, recalled)],
+      openCircuit: ["nmc811SiliconGraphite", "nmcPouch", "nickelRich", "nickelRichSecond"],
+      positiveElectrode: ["nmc111", "nmc811"],
+      note: "Low ends of about 2015 are a maker's slide on a 94 Ah cell of NMC111; 257 to 280 Wh/kg are quoted for cells of 2020.",
+    },
+    NCA: {
+      name: "lithium nickel cobalt aluminium oxide",
+      nominalVoltage: nominalVoltages.NCA,
+      specificEnergy: [range(early, 220, 220, table), range(nickelRich, 240, 280, recalled)],
+      energyDensity: [range(early, 600, 600, table), range(nickelRich, 600, 750, recalled)],
+      openCircuit: [],
+      positiveElectrode: [],
+      note: "One range is given for NMC and NCA of the 2020s.",
+    },
+    LFP: {
+      name: "lithium iron phosphate",
+      nominalVoltage: nominalVoltages.LFP,
+      specificEnergy: [range(early, 90, 130, table), range(prismatic, 160, 190, recalled)],
+      energyDensity: [range(early, 333, 333, table), range(prismatic, 350, 430, recalled)],
+      openCircuit: ["ironPhosphate"],
+      positiveElectrode: ["ironPhosphate"],
+      note: "Published cells of the 2020s: 160 Wh/kg and 355 Wh/L, 176 Wh/kg and 376 Wh/L.",
+    },
+    LMFP: {
+      name: "lithium manganese iron phosphate",
+      nominalVoltage: nominalVoltages.LMFP,
+      specificEnergy: [range(automotive, 180, 220, recalled)],
+      energyDensity: [],
+      openCircuit: [],
+      positiveElectrode: [],
+      note: "Low confidence: no published cell was seen.",
+    },
+    sodiumIon: {
+      name: "sodium ion, layered oxide",
+      nominalVoltage: nominalVoltages.sodiumIon,
+      specificEnergy: [range(automotive, 140, 160, points)],
+      energyDensity: [range(automotive, 250, 330, points)],
+      openCircuit: [],
+      positiveElectrode: [],
+      note: "Quoted are 145 Wh/kg with 330 Wh/L, and about 150 Wh/kg.",
+    },
+  }))();
 
 /** Name of one of {@link chemistries}. */
 export type ChemistryName = keyof typeof chemistries;

@@ -18,7 +18,7 @@ import type { ChemistryName } from "../chemistry/chemistries.js";
 import { readChemistry } from "../chemistry/read-chemistry.js";
 import type { Caution } from "../safety/caution.js";
 import { highVoltageCaution } from "../safety/high-voltage-caution.js";
-import { type Construction, readConstruction } from "./construction.js";
+import { type Construction, readConstruction, spanInWords } from "./construction.js";
 import { impliedCellMassFraction, impliedCellSpecificEnergy } from "./implied-cell.js";
 import { doubtCells, judgeFraction, judgeNeed } from "./judge-pack-claim.js";
 import { unknownMaximum } from "./unknown-maximum.js";
@@ -131,7 +131,7 @@ export function checkPackClaim(options: PackClaimOptions): PackClaim {
   }
   const judged =
     cellMassFraction === undefined
-      ? judgeNeed(packSpecificEnergy, needed, chemistry, `${inWords}, fraction ${prior.low} to ${prior.high}`)
+      ? judgeNeed(packSpecificEnergy, needed, chemistry, `${inWords}, fraction ${spanInWords(prior)}`)
       : judgeFraction(cellMassFraction, prior, inWords);
   const ofCells = options.cellSpecificEnergy ? doubtCells(options.cellSpecificEnergy, chemistry) : [];
   const fullVoltage = options.nominalVoltage ? unknownMaximum({ nominalVoltage: options.nominalVoltage }) : [];

@@ -18,6 +18,11 @@ const inWords: Readonly<Record<Construction, string>> = {
   cellToPack: "cells straight in the housing",
 };
 
+/** @internal The span of a fraction in words, which do not call published what was assumed. */
+export function spanInWords({ low, high, lowSource }: FractionPrior): string {
+  return `${low} to ${high}${lowSource === undefined ? "" : `, the low end an assumption (${lowSource.status}, no source)`}`;
+}
+
 /** @internal Finds the priors of a construction by its name. */
 export function readConstruction(name: unknown): ConstructionPriors {
   if (typeof name === "string" && Object.hasOwn(inWords, name)) {

@@ -3,6 +3,8 @@ import { type Chemistry, chemistries } from "../chemistry/chemistries.js";
 import type { PublishedRange } from "../chemistry/nominal-voltages.js";
 import { placeAmong } from "../chemistry/place-among.js";
 import type { PackClaim, PackClaimVerdict } from "./check-pack-claim.js";
+import { spanInWords } from "./construction.js";
+import type { FractionPrior } from "./fraction-prior.js";
 
 /** @internal A verdict, in words too, and what a reader should doubt. */
 export interface Judged {
@@ -84,15 +86,12 @@ function amongAll(
 }
 
 /** @internal Sets the cell mass fraction of a pack of known cells beside the published ones of its construction. */
-export function judgeFraction(
-  fraction: number,
-  { low, high }: { readonly low: number; readonly high: number },
-  inWords: string,
-): Judged {
+export function judgeFraction(fraction: number, prior: FractionPrior, inWords: string): Judged {
+  const { low, high } = prior;
   const verdict =
     fraction > high ? "beyond what is published" : fraction < low ? "short of what is published" : "plausible";
   const shown = Number(fraction.toPrecision(3));
-  const published = `published for ${inWords} are ${low} to ${high}`;
+  const published = `published for ${inWords} are ${spanInWords(prior)}`;
   const mend = fraction > high ? TOO_LIGHT : TOO_HEAVY;
   return {
     verdict,

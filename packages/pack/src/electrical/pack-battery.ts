@@ -29,10 +29,11 @@ const rules = {
   maximumChargeCurrent: { unit: "A", above: 0, optional: true },
   chargeRateLimit: { unit: "1", atLeast: 0, atMost: 1000, optional: true },
 } as const satisfies Readonly<Record<string, NumberRule>>;
+// One list, not lists spread into one: a bundler keeps what is spread.
+// biome-ignore format: pairs and groups a line
 const others = [
-  "openCircuit",
-  ...["pack?", "arrangement?", "usableFraction?", "reserve?", "name?"],
-  ...["resistanceAgainstCharge?", "resistanceAgainstTemperature?"],
+  "openCircuit", "pack?", "arrangement?", "usableFraction?", "reserve?", "name?",
+  "resistanceAgainstCharge?", "resistanceAgainstTemperature?",
 ];
 
 /**

@@ -263,15 +263,16 @@ describe("an announced charging time", () => {
     expect(fastChargeClaim({ ...bare, time: q("2 min"), from: 0.3 }).warnings.join()).toContain("C-rate of 15 is far");
   });
 
-  it("asks for a temperature, warns of a cold one, and compares no other window", () => {
+  it("asks for a temperature, warns of a cold one, and doubts the comparison of another window", () => {
     const { temperature: _, ...bare } = announced;
     expect(fastChargeClaim({ ...bare, time: q("30 min") }).warnings.join()).toContain("no temperature is named");
     expect(fastChargeClaim({ ...bare, time: q("30 min"), temperature: q("0 °C") }).warnings.join()).toContain(
       "heated before",
     );
     const other = fastChargeClaim({ ...announced, from: 0.2, time: q("30 min") });
-    expect(other.speed).toBeUndefined();
-    expect(other.warnings.join()).toContain("not compared");
+    expect(other.speed.inWords).toContain("point by point");
+    expect(other.flatness).toBeUndefined();
+    expect(other.warnings.join()).toContain("which are no vehicle's");
     expect(fastChargeClaim({ ...announced, time: q("33 min") }).warnings).toEqual([]);
     expect(thrown(() => fastChargeClaim({ ...announced, to: 0.1, time: q("30 min") })).code).toBe("INCONSISTENT");
   });
@@ -280,5 +281,65 @@ describe("an announced charging time", () => {
     expect(rangeAdded({ energy: q("63 kWh"), consumption: q("21 kWh/100 km") }).in("km")).toBeCloseTo(300, 9);
     const speed = rangePerTime({ power: q("126 kW"), consumption: q("21 kWh/100 km") });
     expect(speed.in("km/min")).toBeCloseTo(10, 9);
+  });
+});
+
+describe("a claim about any window", () => {
+  const at = (from: number, to: number, minutes: number, change: object = {}) =>
+    fastChargeClaim({ from, to, time: quantity(minutes, "min"), ...change });
+
+  it("is set beside means along the published curves, as an integral by another rule gives them", () => {
+    // ∫ ds/c over a straight piece: Δs·ln(c₂/c₁)/(c₂ − c₁). From 20 to 30 % the median goes from 1.64 to 1.65, from 80 to 90 % from 0.83 to 0.49.
+    const piece = (a: number, b: number) => (b - a) / Math.log(b / a);
+    expect(at(0.2, 0.3, 5).alongPublished.median).toBeCloseTo(piece(1.64, 1.65), 6);
+    expect(at(0.8, 0.9, 5).alongPublished.median).toBeCloseTo(piece(0.83, 0.49), 5);
+    expect(at(0.8, 0.9, 5).alongPublished.p90).toBeCloseTo(piece(1.31, 0.82), 5);
+  });
+
+  it("stands the higher the faster, and is slower beyond 80 % at the same rate", () => {
+    const standing = (from: number, to: number, rate: number) => at(from, to, (60 * (to - from)) / rate).speed;
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 0.9, noNaN: true }),
+        fc.double({ min: 0.01, max: 0.1, noNaN: true }),
+        fc.double({ min: 0.2, max: 4, noNaN: true }),
+        (from, width, rate) => {
+          const to = from + width;
+          const [slow, fast] = [standing(from, to, rate), standing(from, to, rate * 1.2)];
+          expect(fast.percentile).toBeGreaterThanOrEqual(slow.percentile);
+          const { p10, median, p90 } = at(from, to, 10).alongPublished;
+          expect(p10).toBeLessThan(median);
+          expect(median).toBeLessThan(p90);
+        },
+      ),
+    );
+    expect(standing(0.1, 0.5, 1).inWords).toContain("slower than along the 10th percentile");
+    expect(standing(0.5, 0.9, 1).inWords).toContain("between the median and the 90th percentile");
+    const beyond = at(0.8, 1, 6);
+    expect(beyond.speed.beyond).toBe("above");
+    // Worked by hand: 1.046 from 80 to 90 %, 0.598 from 90 to 100 %, and twice over the sum of their inverses.
+    expect(beyond.warnings.join()).toContain("above the 90th percentile of the published curves, 0.761");
+  });
+
+  it("is set beside a range of one's own, with its source", () => {
+    const rateRange = {
+      low: 1,
+      high: 2,
+      of: "an invented chemistry",
+      source: { document: "invented", status: "memory" },
+    } as const;
+    expect(at(0.2, 0.7, 20, { rateRange }).againstRange).toEqual({
+      place: "within",
+      inWords: "a mean C-rate of 1.5 is within the 1 to 2 of an invented chemistry",
+      source: rateRange.source,
+    });
+    const fast = at(0.2, 0.7, 10, { rateRange });
+    expect(fast.againstRange?.place).toBe("above");
+    expect(fast.warnings.join()).toContain("a mean C-rate of 3 is above the 1 to 2 of an invented chemistry");
+    expect(at(0.2, 0.7, 60, { rateRange }).againstRange?.place).toBe("below");
+    const code = (change: object) => thrown(() => at(0.2, 0.7, 10, { rateRange: { ...rateRange, ...change } })).code;
+    expect(code({ low: 3 })).toBe("INCONSISTENT");
+    expect(code({ source: undefined })).toBe("MISSING_OPTION");
+    expect(code({ hi: 3 })).toBe("UNKNOWN_OPTION");
   });
 });

@@ -178,6 +178,16 @@ describe("what an announced pack implies", () => {
   });
 });
 
+describe("the fractions that a verdict rests on", () => {
+  it("are not called published where the low end is assumed", () => {
+    const told = (change: object) => checkPackClaim({ ...claim, ...change }).statement;
+    const assumed = "0.72 to 0.9, the low end an assumption (common practice, no source)";
+    expect(told({ construction: "cellToPack" })).toContain(`fraction ${assumed}`);
+    expect(told({ construction: "cellToPack", cellSpecificEnergy: q("200 Wh/kg") })).toContain(assumed);
+    expect(told({})).toContain("fraction 0.58 to 0.77)");
+  });
+});
+
 describe("a pack with the spread of its construction", () => {
   const wanted = { cell: prismaticCell(box), energy: q("98 kWh"), nominalVoltage: q("350 V") };
 
