@@ -313,6 +313,7 @@ export {
   type LikelyConsumption,
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
+export { type NedcRangeOptions, nedcRange } from "./procedure/nedc-range.js";
 export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
 export type { ProcedureConditions } from "./procedure/reference-conditions.js";
 export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
@@ -339,6 +340,7 @@ export {
   usMultiCycle,
   usMultiCycleOrder,
 } from "./procedure/us-multi-cycle.js";
+export { type DepletionTest, type UsSingleCycleOptions, usSingleCycle } from "./procedure/us-single-cycle.js";
 export {
   type FamilyPrior,
   type FamilyProperty,

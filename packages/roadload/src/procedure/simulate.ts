@@ -125,11 +125,14 @@ export function simulated(where: string, vehicle: ProcedureVehicle, procedure: S
   };
   return {
     usableEnergy: vehicle.usableEnergy,
-    byBattery: battery && {
-      state: battery,
-      floor: floor ?? 0,
-      test: batteryTest(where, { load, drivetrain, accessories, battery, floor: floor ?? 0, coldStart, note }),
-    },
+    byBattery:
+      battery === undefined
+        ? undefined
+        : {
+            state: battery,
+            floor: floor ?? 0,
+            test: batteryTest(where, { load, drivetrain, accessories, battery, floor: floor ?? 0, coldStart, note }),
+          },
     rechargeOf: (usable) =>
       chargingEfficiency === undefined ? undefined : quantity(usable.in("kWh") / chargingEfficiency, "kWh"),
     drive,
