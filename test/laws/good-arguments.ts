@@ -261,6 +261,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "units.quantity": () => [5, "kg"],
   "units.parseQuantity": () => ["5 lb", "kg"],
   "units.converter": () => ["lb", "kg"],
+  "units.plainData": () => [{ mass: q("5 kg"), list: [1, "text"] }],
   "units.formatNumber": () => [1234.5, 3],
   "units.printed": () => [q("2716 kg"), { unit: "lb", digits: 4, locale: "de", form: "html" }],
   "units.printedUncertain": () => [q("2716 kg"), { uncertainty: q("108 kg"), digits: 2, unit: "t" }],
@@ -554,6 +555,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     },
   ],
   "roadload.metrologicalAirDensity": () => [{ temperature: q("20 °C"), pressure: q("1 bar"), relativeHumidity: 0.5 }],
+  "roadload.roadLoadFromJSON": () => [JSON.parse(JSON.stringify(load))],
   "roadload.roadLoadInWind": () => [{ ...load }, { headWind: q("3 m/s") }],
   "roadload.windAveragedDragArea": () => [
     {

@@ -467,6 +467,7 @@ export {
   roadLoadOnTyres,
 } from "./resistance/road-load-on-tyres.js";
 export { type RoadSurface, type RoadSurfaceName, roadSurfaces } from "./resistance/road-surfaces.js";
+export { roadLoadFromJSON } from "./resistance/road-load-from-json.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export {
   type HeavyEffectiveMassInputs,
