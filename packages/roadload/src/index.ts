@@ -459,6 +459,7 @@ export {
   type RoadLoadBridgeStep,
   roadLoadBridge,
 } from "./resistance/road-load-bridge.js";
+export { roadLoadFromJSON } from "./resistance/road-load-from-json.js";
 export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
 export {
   type AirAndTyres,
@@ -467,7 +468,6 @@ export {
   roadLoadOnTyres,
 } from "./resistance/road-load-on-tyres.js";
 export { type RoadSurface, type RoadSurfaceName, roadSurfaces } from "./resistance/road-surfaces.js";
-export { roadLoadFromJSON } from "./resistance/road-load-from-json.js";
 export { type RollingResistanceInputs, rollingResistance } from "./resistance/rolling-resistance.js";
 export {
   type HeavyEffectiveMassInputs,

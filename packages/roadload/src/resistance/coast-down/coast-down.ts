@@ -32,6 +32,7 @@ import {
 import { type CoastDownResult, residualsOf, runResult } from "./coast-down-result.js";
 import { type CoastDownFit, fitCoastDown } from "./fit.js";
 import { forceDeviation } from "./force-deviation.js";
+import { notCorrected } from "./not-corrected.js";
 import { type CoastDownRun, type RunRead, readRuns } from "./read-runs.js";
 import type { PreparedRun } from "./simulate.js";
 import { coastDownWarnings } from "./warnings.js";
@@ -78,7 +79,7 @@ const SHOWN_SPEED = 80 / 3.6;
  * speeds' noise alone, far too small when the directions disagree, which a warning says with both numbers.
  *
  * The tyre temperature rule is applied to A and B, the density of the air to C, as UN GTR No. 15 annex 4 does (from memory). Yaw is
- * not corrected. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
+ * not corrected, and `notCorrected` says why; a `crossWind` beyond what SAE J1263 allows gives a warning. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
  * residuals of all rows).
  *
  * @param options - runs, units, mass, air, and what the coefficients shall refer to
@@ -161,6 +162,7 @@ export function coastDown(options: CoastDownOptions): CoastDownResult {
     runs: Object.freeze(runs.map(({ direction }, i) => runResult(direction, fit, i))),
     speedDeviation: quantity(fit.speedDeviation, "m/s"),
     residuals: Object.freeze(residualsOf(runs, fit)),
+    notCorrected: Object.freeze(notCorrected(runs)),
     warnings: Object.freeze([
       ...load.warnings,
       ...coastDownWarnings({ runs, fit, rule, pairs, reference: reference.temperature.in("°C") }),
