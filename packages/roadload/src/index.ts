@@ -173,6 +173,7 @@ export {
   batteryEnergyOfParts,
   batteryPowerOfParts,
 } from "./energy/battery-energy-of-parts.js";
+export type { ClimateSpread, RangeEnds } from "./energy/climate-ends.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,
