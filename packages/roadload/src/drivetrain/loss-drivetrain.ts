@@ -18,12 +18,12 @@ import { type MotorLossCoefficients, readMotor } from "./motor-loss.js";
 
 /** Turns of the motor per turn of the wheel: one, or two with the speed at which the gear is changed. */
 export type GearRatio =
-  | Fraction
+  | number
   | {
       /** Below the speed of the change. */
-      readonly low: Fraction;
+      readonly low: number;
       /** From that speed on. */
-      readonly high: Fraction;
+      readonly high: number;
       /** Speed of the vehicle at which the gear is changed. */
       readonly change: Quantity<Speed>;
     };

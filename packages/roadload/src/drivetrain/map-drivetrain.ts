@@ -8,7 +8,6 @@ import {
   readOptions,
 } from "@tarewatt/units";
 import { readWordsIfGiven } from "../check/read-words.js";
-import type { Fraction } from "../fraction.js";
 import { type Loss, readLosses } from "../resistance/loss.js";
 import type { Drivetrain } from "./drivetrain.js";
 
@@ -45,7 +44,7 @@ export interface MapDrivetrainOptions {
   /** What happens outside the table: its edge is taken, and results warn; or an error. */
   readonly outside: "edge" | "refuse";
   /** Turns of the shaft per turn of the wheel. */
-  readonly gearRatio: Fraction;
+  readonly gearRatio: number;
   /** Rolling radius of the wheels. */
   readonly wheelRadius: Quantity<Length>;
   /** Losses that the table holds. */

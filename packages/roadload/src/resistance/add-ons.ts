@@ -12,11 +12,12 @@ import {
 } from "@tarewatt/units";
 import { readWords, readWordsIfGiven } from "../check/read-words.js";
 import type { Fraction } from "../fraction.js";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
 import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
-import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import type { CertifiedRoadLoad, PhysicalRoadLoad, RoadLoad } from "./road-load.js";
 import { inStillAir, inWind } from "./road-load-in-wind.js";
 import type { AirAndTyres } from "./road-load-on-tyres.js";
 import { TOWING, towingOf } from "./towing.js";

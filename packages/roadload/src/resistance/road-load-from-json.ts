@@ -1,9 +1,10 @@
 import { InputError, quantityFromJSON, readNumber } from "@tarewatt/units";
 import { readWordsIfGiven, textsOf } from "../check/read-words.js";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { type Loss, readLosses } from "./loss.js";
 import { physicalRoadLoad } from "./physical-road-load.js";
-import { assertRoadLoad, type RoadLoad } from "./road-load.js";
+import type { RoadLoad } from "./road-load.js";
 
 type Fields = Readonly<Record<string, unknown>>;
 
