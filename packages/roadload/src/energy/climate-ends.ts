@@ -8,7 +8,7 @@ import {
   quantity,
 } from "@tarewatt/units";
 import type { Ends } from "../climate/cabin-climate-options.js";
-import type { SteadySpeedOptions } from "./steady-speed.js";
+import type { SteadySpeedOptions } from "./steady-result.js";
 
 /** Low and high end of what a climate takes, as `cabinClimate` gives them. */
 export interface ClimateSpread {

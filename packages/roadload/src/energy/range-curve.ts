@@ -12,11 +12,13 @@ import {
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 import type { BatteryState } from "./battery.js";
+import { bestOf } from "./best-row.js";
 import { type ClimateSpread, climateEnds, type RangeEnds, rangeEnds } from "./climate-ends.js";
 import { readSpeeds } from "./read-speeds.js";
 import type { BatteryBoundary } from "./scope.js";
 import { rangeByBattery, rangeByEnergy, type SteadyRange } from "./steady-range.js";
-import { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./steady-speed.js";
+import type { SteadyResult, SteadySpeedOptions } from "./steady-result.js";
+import { steadySpeed } from "./steady-speed.js";
 
 /** Options of {@link rangeCurve}: as for `steadySpeed`, with many speeds. */
 export interface RangeCurveOptions extends Omit<SteadySpeedOptions, "speed" | "chargingEfficiency" | "climate"> {
@@ -74,12 +76,6 @@ export interface RangeCurve {
   /** What is dangerous, such as something towed; empty when there is nothing. */
   readonly cautions: readonly string[];
 }
-
-/** Parts of the span that are looked at before the best one is searched more closely. */
-const PARTS = 64;
-/** (√5 − 1)/2 */
-const GOLDEN = 0.618_033_988_749_894_9;
-const NARROWINGS = 40;
 
 /**
  * Range over steady speed, and the speed that takes the vehicle farthest. Empty means that the usable energy is spent; with a battery,
@@ -179,29 +175,4 @@ function reachable<T>(call: () => T): T | undefined {
     if (error instanceof InputError && error.code === "NOT_VALID_HERE") return undefined;
     throw error;
   }
-}
-
-/** The row of the longest range: the best of some parts, then golden sections around it. */
-function bestOf(
-  rowAt: (speed: number) => RangeCurveRow | undefined,
-  from: number,
-  to: number,
-): RangeCurveRow | undefined {
-  const metres = (speed: number): number => rowAt(speed)?.range.in("m") ?? 0;
-  const step = (to - from) / PARTS;
-  let best = from;
-  for (let i = 1; i <= PARTS; i++) {
-    const speed = i === PARTS ? to : from + step * i;
-    if (metres(speed) > metres(best)) best = speed;
-  }
-  let low = Math.max(from, best - step);
-  let high = Math.min(to, best + step);
-  for (let i = 0; i < NARROWINGS; i++) {
-    const left = high - GOLDEN * (high - low);
-    const right = low + GOLDEN * (high - low);
-    if (metres(left) < metres(right)) low = left;
-    else high = right;
-  }
-  const middle = (low + high) / 2;
-  return rowAt(metres(middle) >= metres(best) ? middle : best);
 }

@@ -8,9 +8,7 @@ import {
   readNumber,
   readOptions,
   type Speed,
-  type Step,
   type Temperature,
-  type Working,
 } from "@tarewatt/units";
 import type { AirDensityOptions } from "../../air/air-density.js";
 import { referenceAir } from "../../air/reference-air.js";
@@ -20,7 +18,7 @@ import type { Fraction } from "../../fraction.js";
 import { certifiedRoadLoad } from "../certified-road-load.js";
 import { effectiveMass } from "../effective-mass.js";
 import { gradeResistance } from "../grade-resistance.js";
-import type { CertifiedRoadLoad, RoadLoadCoefficients } from "../road-load.js";
+import type { RoadLoadCoefficients } from "../road-load.js";
 import { cosineOf } from "../rolling-resistance.js";
 import { defaultRotatingMassFraction } from "../rotating-mass.js";
 import {
@@ -30,6 +28,7 @@ import {
   tyreTemperatureFactor,
 } from "../tyre-temperature.js";
 import { type CoastDownResult, residualsOf, runResult } from "./coast-down-result.js";
+import { explain } from "./explain.js";
 import { type CoastDownFit, fitCoastDown } from "./fit.js";
 import { forceDeviation } from "./force-deviation.js";
 import { notCorrected } from "./not-corrected.js";
@@ -62,9 +61,6 @@ export interface CoastDownOptions {
   /** Whether rows that no noise explains are left out, by a Hampel filter; they are when left out. */
   readonly outliers?: "leave out" | "keep" | undefined;
 }
-
-/** Speed that the working shows the force at, in m/s: 80 km/h, which SAE J1263 looks at first (seen in a summary). */
-const SHOWN_SPEED = 80 / 3.6;
 
 /**
  * Road load A + B·v + C·v² from logged coast-downs, at reference conditions.
@@ -215,24 +211,4 @@ function coefficientsOf([constant, linear, quadratic]: readonly [number, number,
     linear: quantity(linear, "N/(m/s)"),
     quadratic: quantity(quadratic, "N/(m/s)²"),
   });
-}
-
-function explain(
-  { temperature }: RunRead,
-  given: {
-    readonly mass: number;
-    readonly rotatingMassFraction: number;
-    readonly rule: TyreTemperatureRule;
-    readonly reference: Quantity<Temperature>;
-    readonly load: CertifiedRoadLoad;
-  },
-): Step[] {
-  const { mass, rotatingMassFraction, rule, reference, load } = given;
-  const working: Working = [];
-  effectiveMass.of({ mass, rotatingMassFraction }, working);
-  tyreTemperatureFactor.of(
-    { slope: rule.slope, reference: rule.reference, from: reference.in("°C"), to: temperature },
-    working,
-  );
-  return [...working, ...load.at(quantity(SHOWN_SPEED, "m/s")).working()];
 }

@@ -3,7 +3,7 @@ import { type AirDensityOptions, airDensity } from "../../air/air-density.js";
 import type { TimeUnit } from "../../cycle/read-table.js";
 import type { SpeedUnit } from "../../cycle/speed-unit.js";
 import type { Fraction } from "../../fraction.js";
-import { readGrade } from "../road-load.js";
+import { readGrade } from "../road-load-numbers.js";
 
 /** One run of a coast-down: speeds while the vehicle rolls in neutral. Signs are as driven, whichever way the run goes. */
 export interface CoastDownRun {
