@@ -171,7 +171,7 @@ export {
   batteryEnergyOfParts,
   batteryPowerOfParts,
 } from "./energy/battery-energy-of-parts.js";
-export type { ClimateSpread, RangeEnds } from "./energy/climate-ends.js";
+export type { ClimateSpread, ClimateWithSpread, RangeEnds, WithSpread } from "./energy/climate-ends.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,

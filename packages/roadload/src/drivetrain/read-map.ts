@@ -66,8 +66,8 @@ export function readTable(
   return { efficiency, numbers };
 }
 
-/** A hole in a map is refused: nobody knows what should fill it. @internal */
-export function number(at: string, given: unknown): number {
+/** A hole in a map is refused: nobody knows what should fill it. */
+function number(at: string, given: unknown): number {
   if (typeof given === "number" && Number.isFinite(given)) return given;
   throw new InputError(
     "NOT_A_NUMBER",

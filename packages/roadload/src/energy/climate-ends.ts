@@ -28,9 +28,18 @@ export interface RangeEnds {
 
 type ClimateOption = SteadySpeedOptions["climate"];
 
+/** Heating and cooling with what is not known of them: what `cabinClimate` gives is one. */
+export type ClimateWithSpread = NonNullable<SteadySpeedOptions["climate"]> & WithSpread;
+
+/** What a climate may say beside its likely values. */
+export interface WithSpread {
+  /** The ends of power and energy. */
+  readonly spread?: ClimateSpread | undefined;
+}
+
 /** The climate at its ends; undefined when it does not say them. @internal */
 export function climateEnds(
-  climate: (NonNullable<ClimateOption> & { readonly spread?: ClimateSpread | undefined }) | undefined,
+  climate: ClimateWithSpread | undefined,
 ): readonly [least: ClimateOption, most: ClimateOption] | undefined {
   const spread: unknown = climate?.spread;
   if (spread === undefined) return undefined;

@@ -13,7 +13,7 @@ import {
 import type { Fraction } from "../fraction.js";
 import type { BatteryState } from "./battery.js";
 import { bestOf } from "./best-row.js";
-import { type ClimateSpread, climateEnds, type RangeEnds, rangeEnds } from "./climate-ends.js";
+import { type ClimateWithSpread, climateEnds, type RangeEnds, rangeEnds } from "./climate-ends.js";
 import { readSpeeds } from "./read-speeds.js";
 import type { BatteryBoundary } from "./scope.js";
 import { rangeByBattery, rangeByEnergy, type SteadyRange } from "./steady-range.js";
@@ -23,9 +23,7 @@ import { steadySpeed } from "./steady-speed.js";
 /** Options of {@link rangeCurve}: as for `steadySpeed`, with many speeds. */
 export interface RangeCurveOptions extends Omit<SteadySpeedOptions, "speed" | "chargingEfficiency" | "climate"> {
   /** Heating and cooling, as for `steadySpeed`; with its `spread`, which `cabinClimate` gives, the ranges have ends, too. */
-  readonly climate?:
-    | (NonNullable<SteadySpeedOptions["climate"]> & { readonly spread?: ClimateSpread | undefined })
-    | undefined;
+  readonly climate?: ClimateWithSpread | undefined;
   /** Speeds, rising, 2 to 1000. */
   readonly speeds: readonly Quantity<Speed>[];
   /** Energy that the driver can use between full and empty, at the boundary of the battery's consumption. Give it, or a battery. */

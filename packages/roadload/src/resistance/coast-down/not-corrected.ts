@@ -7,8 +7,7 @@ const JUDGED_AT = 80;
 
 /** Why drag at an angle is not corrected: without the angle nothing can be, with it the vehicle's own curve is missing. */
 const YAW =
-  "yaw: the quadratic coefficient is that of the winds of the test. A correction to still air, as SAE J2263 has it with an anemometer on board " +
-  "(from memory), needs the angle of the air at every row and the vehicle's drag over that angle";
+  "yaw: correcting it (SAE J2263, from memory) needs the angle of the air at every row and the vehicle's drag over it";
 
 /** What a coast-down analysis leaves in its coefficients, for its result. @internal */
 export function notCorrected(runs: readonly RunRead[]): string[] {
@@ -16,9 +15,7 @@ export function notCorrected(runs: readonly RunRead[]): string[] {
     YAW,
     ...(runs.every(({ windGiven }) => windGiven)
       ? []
-      : [
-          "wind along the path, in the runs that do not give it: opposite runs cancel it but for C·w², which stays in A",
-        ]),
+      : ["wind along the path that was not given: opposite runs leave C·w² of it in A"]),
   ];
 }
 
@@ -30,7 +27,6 @@ export function crossWindWarning(runs: readonly RunRead[]): string[] {
   const faster = 100 * (Math.hypot(1, strongest / JUDGED_AT) - 1);
   return [
     `a cross wind of ${strongest.toFixed(1)} km/h is more than the ${MOST_CROSS_WIND} km/h of SAE J1263: at ${JUDGED_AT} km/h the air comes at ` +
-      `${angle.toFixed(1)}°, ${faster.toFixed(1)} % faster than along the path, and drag coefficients can rise by 10 % within small angles: the drag is ` +
-      "too high, and yaw is not corrected",
+      `${angle.toFixed(1)}°, ${faster.toFixed(1)} % faster, and drag can rise by 10 % within small angles: yaw is not corrected`,
   ];
 }
