@@ -1,10 +1,11 @@
 /*
  * Energy at the wheels of many vehicles over one cycle, in plain C: the yardstick for the same loop in the library.
  *
- * udds FILE REPETITIONS reads doubles from FILE: the number of pieces, of vehicles, the largest speed, the typical resistance
+ * udds FILE REPETITIONS [all] reads doubles from FILE: the number of pieces, of vehicles, the largest speed, the typical resistance
  * of the order; then lists of the pieces in that order: acceleration and three integrals; first and last speed, duration; the
  * sums of four integrals over the pieces before, with one more for the end; then the lists of constant, linear and quadratic
- * forces and of masses. It prints the nanoseconds a vehicle and the sum of all driving and braking energies.
+ * forces and of masses. With "all" every vehicle goes through all pieces, one by one, as a plain loop does; without it the sums are
+ * used, as in the library. It prints the nanoseconds a vehicle and the sum of all driving and braking energies.
  */
 #include <math.h>
 #include <stdio.h>
@@ -46,6 +47,7 @@ struct cycle {
   const double *rows, *ends, *before;
   int *drawers;
   size_t count;
+  int all;
   double vmax, typical, slack, lowest, per_key;
 };
 
@@ -83,8 +85,9 @@ __attribute__((noinline)) static void wheel_energy(const struct cycle *y, double
   double vmax = y->vmax, square = vmax * vmax, lin = b * vmax, quad = (c - m * y->typical) * square;
   double least = -(a + (lin > 0 ? lin : 0) + (quad > 0 ? quad : 0)) / m - y->slack;
   double most = -(a + (lin < 0 ? lin : 0) + (quad < 0 ? quad : 0)) / m + y->slack;
-  size_t from = m > 0 ? (size_t)y->drawers[drawer_of(y, least)] : 0;
-  size_t to = m > 0 ? (size_t)y->drawers[drawer_of(y, most) + 1] : y->count;
+  int sums = m > 0 && !y->all;
+  size_t from = sums ? (size_t)y->drawers[drawer_of(y, least)] : 0;
+  size_t to = sums ? (size_t)y->drawers[drawer_of(y, most) + 1] : y->count;
   double change = m > 0 ? fmax(-least, most) + y->typical * square : vmax, spread = change * (fabs(b) + 2 * vmax * fabs(c));
   int monotone = b >= 0 && c >= 0;
   double net = 0, size = 0, hidden = 0;
@@ -104,7 +107,7 @@ __attribute__((noinline)) static void wheel_energy(const struct cycle *y, double
 }
 
 int main(int argc, char **argv) {
-  FILE *file = argc == 3 ? fopen(argv[1], "rb") : NULL;
+  FILE *file = argc >= 3 ? fopen(argv[1], "rb") : NULL;
   double head[4];
   if (file == NULL || fread(head, sizeof(double), 4, file) != 4) return 1;
   size_t pieces = (size_t)head[0], vehicles = (size_t)head[1];
@@ -115,6 +118,7 @@ int main(int argc, char **argv) {
   struct cycle y = {.rows = data, .ends = data + 4 * pieces, .before = data + 7 * pieces, .count = pieces};
   y.vmax = head[2];
   y.typical = head[3];
+  y.all = argc > 3;
   if (!fill_drawers(&y)) return 1;
   const double *a = y.before + 4 * (pieces + 1), *b = a + vehicles, *c = b + vehicles;
   const double *m = c + vehicles;

@@ -107,9 +107,19 @@ const coastDownOptions = () => {
     },
   };
 };
+const batteryWithoutLimits = () => ({
+  ...{ name: "invented", warnings: [], lossPower: (power: number) => 1e-7 * power ** 2 },
+  stateOfChargeRate: (power: number) => -power / 3e8,
+  ...{ maximumDischargePower: () => 1e6, maximumChargePower: () => 1e6 },
+});
 const procedureVehicle = {
   ...{ load, drivetrain, accessories: q("300 W"), usableEnergy: q("90 kWh") },
   ...{ chargingEfficiency: 0.9, coldStart: q("0.3 kWh") },
+};
+const { usableEnergy: _usableEnergy, ...unpowered } = procedureVehicle;
+const emptiedVehicle = {
+  ...{ ...unpowered, floor: 0.05 },
+  battery: { model: { ...batteryWithoutLimits() }, stateOfCharge: 1 },
 };
 const usTest = simulateUsTest(procedureVehicle);
 const wholeCycle = { energy: q("4 kWh"), distance: q("23.27 km") };
@@ -284,6 +294,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "units.quantity": () => [5, "kg"],
   "units.parseQuantity": () => ["5 lb", "kg"],
   "units.converter": () => ["lb", "kg"],
+  "units.plainData": () => [{ mass: q("5 kg"), list: [1, "text"] }],
   "units.formatNumber": () => [1234.5, 3],
   "units.printed": () => [q("2716 kg"), { unit: "lb", digits: 4, locale: "de", form: "html" }],
   "units.printedUncertain": () => [q("2716 kg"), { uncertainty: q("108 kg"), digits: 2, unit: "t" }],
@@ -459,6 +470,18 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   ],
   "roadload.equivalentTestWeight": () => [{ curbMass: q("2000 kg") }],
   "roadload.curbMassOfTestWeight": () => [{ equivalentTestWeight: q("4,500 lb") }],
+  "roadload.usSingleCycle": () => [
+    {
+      city: { distance: q("120 mi"), usableEnergy: q("24 kWh"), rechargeEnergy: q("28 kWh") },
+      highway: { distance: q("100 mi"), usableEnergy: q("24 kWh"), rechargeEnergy: q("28 kWh") },
+    },
+  ],
+  "roadload.nedcRange": () => [
+    {
+      ...{ distance: q("190 km"), usableEnergy: q("21 kWh") },
+      consumptionTest: { distance: q("22.05 km"), rechargeEnergy: q("2.9 kWh") },
+    },
+  ],
   "roadload.usMultiCycle": () => [
     {
       ...{ city: [{ ...cityCycle }, cityCycle, cityCycle, cityCycle], highway: [highwayCycle, { ...highwayCycle }] },
@@ -486,9 +509,9 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
       cycleEnergy: q("12 MJ"),
     },
   ],
-  "roadload.simulateUsTest": () => [{ ...procedureVehicle }],
+  "roadload.simulateUsTest": () => [{ ...emptiedVehicle }],
   "roadload.simulateWltp": () => [{ ...procedureVehicle }],
-  "roadload.simulateNedc": () => [{ ...procedureVehicle }],
+  "roadload.simulateNedc": () => [{ ...emptiedVehicle }],
   "roadload.simulateCltc": () => [{ ...procedureVehicle }],
   "roadload.translateFigure": () => [
     {
@@ -565,6 +588,7 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
     },
   ],
   "roadload.metrologicalAirDensity": () => [{ temperature: q("20 °C"), pressure: q("1 bar"), relativeHumidity: 0.5 }],
+  "roadload.roadLoadFromJSON": () => [JSON.parse(JSON.stringify(load))],
   "roadload.roadLoadInWind": () => [{ ...load }, { headWind: q("3 m/s") }],
   "roadload.windAveragedDragArea": () => [
     {

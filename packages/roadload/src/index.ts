@@ -45,19 +45,7 @@ export {
   cabinFreshAirHeat,
   cabinGains,
 } from "./climate/cabin-heat.js";
-export {
-  type BatteryHeatingEnergyInputs,
-  batteryHeatingEnergy,
-  type CabinHeatCapacityInputs,
-  type CabinStartEnergyInputs,
-  type CabinWarmUpEnergyInputs,
-  type ClimatePowerInputs,
-  cabinHeatCapacity,
-  cabinStartEnergy,
-  cabinWarmUpEnergy,
-  coolingPower,
-  heatingPower,
-} from "./climate/climate-power.js";
+export { type ClimatePowerInputs, coolingPower, heatingPower } from "./climate/climate-power.js";
 export { type CabinPrior, cabinPriors, cellSpecificHeat } from "./climate/climate-priors.js";
 export {
   coolingPerformancePrior,
@@ -68,6 +56,16 @@ export {
   type Performance,
 } from "./climate/heat-pump.js";
 export type { Spread } from "./climate/spread.js";
+export {
+  type BatteryHeatingEnergyInputs,
+  batteryHeatingEnergy,
+  type CabinHeatCapacityInputs,
+  type CabinStartEnergyInputs,
+  type CabinWarmUpEnergyInputs,
+  cabinHeatCapacity,
+  cabinStartEnergy,
+  cabinWarmUpEnergy,
+} from "./climate/start-energy.js";
 // cycle
 export { cltcP } from "./cycle/cltc-p.js";
 export { type CutCycleOptions, cutCycle } from "./cycle/cut-cycle.js";
@@ -173,6 +171,7 @@ export {
   batteryEnergyOfParts,
   batteryPowerOfParts,
 } from "./energy/battery-energy-of-parts.js";
+export type { ClimateSpread, ClimateWithSpread, RangeEnds, WithSpread } from "./energy/climate-ends.js";
 export {
   type ConsumptionInputs,
   consumptionAtBattery,
@@ -212,7 +211,8 @@ export { type RangeCurve, type RangeCurveOptions, type RangeCurveRow, rangeCurve
 export type { BatteryBoundary } from "./energy/scope.js";
 export type { DriveSeries } from "./energy/series.js";
 export { type SteadyDistanceInputs, steadyDistance } from "./energy/steady-distance.js";
-export { type SteadyBattery, type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./energy/steady-speed.js";
+export type { SteadyBattery, SteadyResult, SteadySpeedOptions } from "./energy/steady-result.js";
+export { steadySpeed } from "./energy/steady-speed.js";
 export { type RangeAfterWarmUpInputs, rangeAfterWarmUp, type WarmUp } from "./energy/warm-up.js";
 export {
   type VehicleArrays,
@@ -261,6 +261,13 @@ export {
   type WeightedConsumptionInputs,
   weightedConsumption,
 } from "./procedure/depletion.js";
+export {
+  type DerivedFiveCycleCurve,
+  type DerivedFiveCycleInputs,
+  type DerivedFiveCycleSet,
+  derivedFiveCycle,
+  derivedFiveCycleSets,
+} from "./procedure/derived-five-cycle.js";
 export type { DrivenCycle } from "./procedure/driven-cycles.js";
 export {
   type CurbMassOfTestWeightOptions,
@@ -271,11 +278,6 @@ export {
 } from "./procedure/equivalent-test-weight.js";
 export type { FigureProcedure } from "./procedure/family-figures.js";
 export {
-  type DerivedFiveCycleCurve,
-  type DerivedFiveCycleInputs,
-  type DerivedFiveCycleSet,
-  derivedFiveCycle,
-  derivedFiveCycleSets,
   type FiveCycleCityInputs,
   type FiveCycleHighwayInputs,
   type FiveCycleInputs,
@@ -313,6 +315,7 @@ export {
   type LikelyConsumption,
   likelyCertificate,
 } from "./procedure/likely-certificate.js";
+export { type NedcRangeOptions, nedcRange } from "./procedure/nedc-range.js";
 export type { ProcedureConsumption, ProcedurePart, ProcedureResult } from "./procedure/procedure-result.js";
 export type { ProcedureConditions } from "./procedure/reference-conditions.js";
 export { type RoundForUsLabelOptions, roundForUsLabel, type UsLabelFigures } from "./procedure/round-for-us-label.js";
@@ -339,6 +342,7 @@ export {
   usMultiCycle,
   usMultiCycleOrder,
 } from "./procedure/us-multi-cycle.js";
+export { type DepletionTest, type UsSingleCycleOptions, usSingleCycle } from "./procedure/us-single-cycle.js";
 export {
   type FamilyPrior,
   type FamilyProperty,
@@ -403,6 +407,7 @@ export {
 } from "./resistance/default-road-load.js";
 export { type DragAreaInputs, dragArea } from "./resistance/drag-area.js";
 export { type EffectiveMassInputs, effectiveMass } from "./resistance/effective-mass.js";
+export { type FitTyresOptions, fitTyres } from "./resistance/fit-tyres.js";
 export { type FrontalAreaFromSizeInputs, frontalAreaFill, frontalAreaFromSize } from "./resistance/frontal-area.js";
 export { type GradeResistanceInputs, gradeResistance } from "./resistance/grade-resistance.js";
 export { standardGravity } from "./resistance/gravity.js";
@@ -436,20 +441,18 @@ export type { MoveRoadLoadOptions, RollingFactor } from "./resistance/move-optio
 export { type MovedRoadLoad, moveRoadLoad, type RoadLoadChange } from "./resistance/moved-road-load.js";
 export { type RoadLoadOptions, roadLoad } from "./resistance/physical-road-load.js";
 export { type QuadraticCoefficientInputs, quadraticCoefficient } from "./resistance/quadratic-coefficient.js";
-export {
-  type AnyRoadLoad,
-  type AnyRoadLoadAt,
-  type CertifiedConditions,
-  type CertifiedRoadLoad,
-  type CertifiedRoadLoadAt,
-  type PhysicalRoadLoad,
-  type PhysicalRoadLoadAt,
-  type RoadLoad,
-  type RoadLoadAt,
-  type RoadLoadCoefficients,
-  type RoadLoadNumbers,
-  type RoadOptions,
-  roadLoadNumbers,
+export type {
+  AnyRoadLoad,
+  AnyRoadLoadAt,
+  CertifiedConditions,
+  CertifiedRoadLoad,
+  CertifiedRoadLoadAt,
+  PhysicalRoadLoad,
+  PhysicalRoadLoadAt,
+  RoadLoad,
+  RoadLoadAt,
+  RoadLoadCoefficients,
+  RoadOptions,
 } from "./resistance/road-load.js";
 export {
   type RoadLoadBridge,
@@ -457,7 +460,9 @@ export {
   type RoadLoadBridgeStep,
   roadLoadBridge,
 } from "./resistance/road-load-bridge.js";
+export { roadLoadFromJSON } from "./resistance/road-load-from-json.js";
 export { type RoadLoadInWindOptions, roadLoadInWind } from "./resistance/road-load-in-wind.js";
+export { type RoadLoadNumbers, roadLoadNumbers } from "./resistance/road-load-numbers.js";
 export {
   type AirAndTyres,
   type RoadLoadOnTyres,
@@ -515,14 +520,7 @@ export {
   tyreTemperatureFactor,
   tyreTemperatureRules,
 } from "./resistance/tyre-temperature.js";
-export {
-  type FitTyresOptions,
-  fitTyres,
-  type TyreFit,
-  type Tyres,
-  type TyresOptions,
-  tyres,
-} from "./resistance/tyres.js";
+export { type TyreFit, type Tyres, type TyresOptions, tyres } from "./resistance/tyres.js";
 export { relativeAirSpeed, type WindInputs, yawAngle } from "./resistance/wind.js";
 export {
   type WindAveragedDragArea,

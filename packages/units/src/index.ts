@@ -73,6 +73,7 @@ export { MAX_UNIT_LENGTH } from "./unit/grammar.js";
 export type { AnyUnit, QuantityLiteral, UnitDimension, UnitOf, UnitText } from "./unit/literal.js";
 export { nearest } from "./unit/nearest.js";
 export { type UnitSymbol, unitSymbols } from "./unit/table.js";
+export { type PlainData, plainData } from "./working/plain-data.js";
 export {
   type NumbersOf,
   type Relation,

@@ -1,22 +1,12 @@
 import { describeGiven, InputError, quantity, readOptions, type Working } from "@tarewatt/units";
-import type { BatteryToHeat, CabinClimate, CabinClimateOptions, Ends } from "./cabin-climate-options.js";
+import type { CabinClimate, CabinClimateOptions, Ends } from "./cabin-climate-options.js";
 import { cabinEnvelopeHeat, cabinFreshAirHeat, cabinGains } from "./cabin-heat.js";
-import {
-  batteryHeatingEnergy,
-  cabinHeatCapacity,
-  cabinStartEnergy,
-  coolingPower,
-  heatingPower,
-} from "./climate-power.js";
-import { cabinPriors, cellSpecificHeat } from "./climate-priors.js";
+import { warningsOf } from "./climate-doubts.js";
+import { coolingPower, heatingPower } from "./climate-power.js";
+import { cabinPriors } from "./climate-priors.js";
+import { startOf } from "./climate-start.js";
 import { coolingPerformancePrior, heatPumpPerformance } from "./heat-pump.js";
 import { corners, readSpread, type SpreadNumbers } from "./spread.js";
-
-/** In W a heater cannot give more than as a rule: common practice, no source; above it the cabin stays cold. */
-const STRONG = 8000;
-
-/** More people than this have a larger cabin than a compact car's. */
-const SEATS = 5;
 
 /**
  * Electric power and energy that heating or cooling a cabin takes, with their spread.
@@ -155,113 +145,6 @@ function scaled({ low, likely, high }: SpreadNumbers, size = 1): SpreadNumbers {
   return { low: size * low, likely: size * likely, high: size * high };
 }
 
-/** Energy of the start in Wh, at one end of what is not known. */
-function startOf(
-  options: CabinClimateOptions,
-  given: { readonly target: number; readonly mode: CabinClimate["mode"]; readonly performance: SpreadNumbers },
-): (end: keyof SpreadNumbers, working?: Working) => number {
-  const { target, mode, performance } = given;
-  const { battery, cabinSize, envelope } = options;
-  const soak = options.soak?.in("°C") ?? target;
-  const counts = soak < target || (soak > target && mode === "cooling");
-  const cells = battery === undefined ? undefined : readBattery(battery);
-  const own = envelope === undefined ? undefined : readSpread("envelope", envelope, { unit: "W/K" });
-  const size = (end: keyof SpreadNumbers) =>
-    cabinSize ?? (own === undefined ? 1 : own[end] / cabinPriors.envelope.likely);
-  return (end, working) => {
-    // Long tests are those that lost much, a good performance takes little: the ends of these two go the other way.
-    const other = ({ low: "high", likely: "likely", high: "low" } as const)[end];
-    const cabin = (): number => {
-      const numbers = {
-        perKelvin: cabinPriors.warmUp[end],
-        envelope: cabinPriors.envelope.likely,
-        warmUpTime: cabinPriors.warmUpTime[other] / 60,
-        size: size(end),
-      };
-      const heatCapacity = cabinHeatCapacity.of(numbers, working);
-      return cabinStartEnergy.of({ heatCapacity, soak, target, performance: performance[other] }, working);
-    };
-    const forCabin = counts ? cabin() : 0;
-    if (cells === undefined) return forCabin;
-    const { specificHeat, ...rest } = cells;
-    return forCabin + batteryHeatingEnergy.of({ ...rest, specificHeat: specificHeat[end] }, working);
-  };
-}
-
-function readBattery(battery: BatteryToHeat) {
-  const {
-    mass,
-    from,
-    to,
-    efficiency = 1,
-  } = readOptions(
-    "battery",
-    battery,
-    {
-      mass: { unit: "kg", above: 0, atMost: 20_000 },
-      from: { unit: "°C", atLeast: -40, atMost: 60 },
-      to: { unit: "°C", atLeast: -40, atMost: 60 },
-      efficiency: { unit: "1", atLeast: 0.2, atMost: 5, optional: true },
-    },
-    ["specificHeat?"],
-  );
-  const rule = { unit: "J/(kg·K)", above: 0, atMost: 5000 } as const;
-  return {
-    mass,
-    from,
-    to,
-    efficiency,
-    specificHeat: readSpread("specificHeat", battery.specificHeat, rule, cellSpecificHeat),
-  };
-}
-
 function ends<Value>({ low, likely, high }: SpreadNumbers, make: (value: number) => Value): Ends<Value> {
   return Object.freeze({ low: make(low), likely: make(likely), high: make(high) });
-}
-
-function warningsOf(
-  options: CabinClimateOptions,
-  { need, power }: { readonly need: number; readonly power: number },
-  ambient: number,
-): string[] {
-  const { heater, fans, envelope, freshAir, battery, cabinSize, occupants = 1 } = options;
-  return [
-    ...(need > 0 && heater === "heat pump"
-      ? heatPumpPerformance({ ambient: quantity(Math.min(ambient, 30), "°C") }).warnings
-      : []),
-    ...(need < 0 ? ["drying the air is not counted: in moist air cooling takes more"] : []),
-    ...(need < 0 && options.coolingPerformance === undefined
-      ? ["the cooling performance is common practice without a source; one test was seen, 1.8 at 45 °C"]
-      : []),
-    ...(envelope === undefined || freshAir === undefined ? [lossesOf(cabinSize)] : []),
-    ...(occupants > SEATS && cabinSize === undefined && (envelope === undefined || freshAir === undefined)
-      ? [`${occupants} people in the cabin of a compact car: give cabinSize, or envelope and freshAir`]
-      : []),
-    ...startWarnings(options, need),
-    ...(fans === undefined ? ["fans are not counted here: have them among the accessories"] : []),
-    ...(power > STRONG
-      ? [`${(power / 1000).toFixed(1)} kW is more than cabin heaters give as a rule: the cabin may stay cold`]
-      : []),
-    ...(battery === undefined
-      ? []
-      : ["the specific heat is that of cells; housing and coolant are in the mass or nowhere"]),
-  ];
-}
-
-function lossesOf(cabinSize: number | undefined): string {
-  if (cabinSize === undefined)
-    return "heat losses are those of one compact car, with assumed ends: give cabinSize for a van";
-  return `heat losses are those of one compact car times ${cabinSize}, with assumed ends: common practice, no source`;
-}
-
-/** What to doubt of the energy of the start. */
-function startWarnings({ soak, target }: CabinClimateOptions, need: number): string[] {
-  const above = soak === undefined ? 0 : soak.in("°C") - target.in("°C");
-  if (above > 0 && need < 0)
-    return ["cooling down a hot cabin is taken to move as much heat per kelvin as warming it up: an assumption"];
-  if (above >= 0) return [];
-  const { likely } = cabinPriors.warmUpTime;
-  return [
-    `the energy of the start is that of seven parked cars, less what holding takes in an assumed ${likely} min of it, which the power counts`,
-  ];
 }

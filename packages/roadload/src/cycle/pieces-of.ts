@@ -6,6 +6,12 @@ import { readTable } from "./read-table.js";
 /** The pieces of a cycle, out of reach for everybody else; they go when the cycle goes. */
 const kept = /* @__PURE__ */ new WeakMap<object, () => Pieces>();
 
+/** Pieces by the list of speeds that they were cut from, for copies of a cycle that share its frozen table. */
+const cut = /* @__PURE__ */ new WeakMap<
+  object,
+  { readonly time: unknown; readonly grade: unknown; readonly pieces: Pieces }
+>();
+
 /** Remembers how the pieces of a cycle are had. @internal */
 export function keepPieces(cycle: Cycle, pieces: () => Pieces): void {
   kept.set(cycle, pieces);
@@ -17,7 +23,7 @@ export function piecesOf(cycle: Cycle): Pieces {
   return own === undefined ? cutAgain(cycle) : own();
 }
 
-/** A cycle of another copy of this package, or a changed copy of one: cut again from its table, which is checked. */
+/** A cycle of another copy of this package, or a changed copy of one: cut from its table, which is checked, and kept if it is frozen. */
 function cutAgain(cycle: Cycle): Pieces {
   const { name, time, speed, grade, distance, duration } = (cycle ?? {}) as Partial<Cycle>;
   if (typeof name !== "string" || !isQuantity(distance) || !isQuantity(duration)) {
@@ -25,10 +31,12 @@ function cutAgain(cycle: Cycle): Pieces {
       name: "cycle",
     });
   }
+  const known = cut.get(Object(speed));
+  if (known !== undefined && known.time === time && known.grade === grade) return known.pieces;
   const read = readTable({ time, speed, timeUnit: "s", speedUnit: "m/s" });
   const pieces = cutIntoPieces(read.time, read.speed, grade === undefined ? undefined : readGrades(grade, read.time));
   // Only what cannot change any more is worth remembering.
-  if ([cycle, time, speed, grade ?? time].every(Object.isFrozen)) kept.set(cycle, () => pieces);
+  if ([time, speed, grade ?? time].every(Object.isFrozen)) cut.set(Object(speed), { time, grade, pieces });
   return pieces;
 }
 

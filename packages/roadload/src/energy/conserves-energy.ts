@@ -2,7 +2,7 @@ import { InputError } from "@tarewatt/units";
 import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
-import type { SplitNumbers } from "../resistance/road-load.js";
+import type { SplitNumbers } from "../resistance/road-load-numbers.js";
 
 /** Rounding, in parts of the powers or energies that are compared. */
 const ROUNDING = 1e-9;

@@ -4,19 +4,19 @@ import { cautionsOf } from "../check/towing.js";
 import type { Cycle, CycleTotals } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
-import { type EfficiencyDrivetrain, isEfficiencyDrivetrain } from "../drivetrain/efficiency-drivetrain.js";
 import { warningsOfCharge } from "./battery.js";
 import { assertConserves, assertConservesOn } from "./conserves-energy.js";
-import { driveModel, isPlainModel, type ModelSums } from "./drive-model.js";
-import type { BatteryRun, DriveCycleOptions, DriveResult, Following } from "./drive-result.js";
+import { isPlainModel } from "./drive-model.js";
+import type { BatteryRun, DriveCycleOptions, DriveResult } from "./drive-result.js";
+import { sumsAsTabled, sumsOf } from "./drive-sums.js";
 import { type DriveSums, explainDrive } from "./drive-working.js";
+import { followingOf, runWarnings } from "./following.js";
 import { energyLedger, type LedgerNumbers, roadEntries } from "./ledger.js";
 import type { Simulation } from "./run.js";
 import { readScope, type Scope, warningsOf } from "./scope.js";
 import { newSeries } from "./series.js";
 import { simulate } from "./simulate.js";
 import { warmUpPart } from "./warm-up.js";
-import { type WheelEnergy, wheelEnergy } from "./wheel-energy.js";
 
 /**
  * Drives a cycle once, as tabled, and says what energy it took, at the wheels, the battery and the wall, and where it went.
@@ -148,79 +148,6 @@ function simulateScope(
   });
 }
 
-/** Where the cycle is driven as it stands, its own integrals give the terms of the road load. */
-function sumsAsTabled(scope: Scope, pieces: Pieces, cycle: Cycle): DriveSums {
-  const { numbers, drivetrain } = scope;
-  const { total } = pieces;
-  const through = isEfficiencyDrivetrain(drivetrain)
-    ? throughEfficiencies(
-        wheelEnergy(cycle, { ...numbers, constant: numbers.constant + numbers.gradeForce }),
-        drivetrain,
-      )
-    : throughModel(driveModel(pieces, cycle.time[0] as number, numbers, drivetrain));
-  return {
-    ...through,
-    ...{ distance: total.distance, followed: true },
-    constant: numbers.constant * total.distance,
-    linear: numbers.linear * total.speedSquared,
-    quadratic: numbers.quadratic * total.speedCubed,
-    grade: numbers.gradeForce * total.distance,
-    kinetic: numbers.inertiaMass * total.kineticChange,
-    ...auxiliaries(scope, total),
-    batteryLoss: 0,
-  };
-}
-
-function throughEfficiencies({ driving, braking }: WheelEnergy, drivetrain: EfficiencyDrivetrain) {
-  const { efficiency, share, regenerationEfficiency } = drivetrain;
-  return {
-    ...{ driving, braking },
-    drivetrain: driving / efficiency + share * regenerationEfficiency * braking,
-    brakes: -braking * (1 - share),
-    loss: driving * (1 / efficiency - 1) - braking * share * (1 - regenerationEfficiency),
-  };
-}
-
-function throughModel(sums: ModelSums) {
-  return { ...sums, loss: sums.drivetrain - sums.driving - sums.braking - sums.brakes };
-}
-
-function sumsOf(scope: Scope, run: Simulation, { total, from, grade }: Pieces): DriveSums {
-  const { numbers } = scope;
-  const first = from[0] as number;
-  return {
-    ...{ driving: run.driving, braking: run.braking, distance: run.distance, grade: run.grade },
-    followed: grade === undefined && run.behind === 0,
-    constant: run.constant,
-    linear: numbers.linear * run.speedSquared,
-    quadratic: numbers.quadratic * run.speedCubed,
-    kinetic: (numbers.inertiaMass * (run.speed - first) * (run.speed + first)) / 2,
-    drivetrain: run.drivetrain,
-    brakes: run.brakes,
-    loss: throughModel(run).loss,
-    ...auxiliaries(scope, total),
-    batteryLoss: run.batteryLoss,
-  };
-}
-
-function auxiliaries({ accessories, climate }: Scope, { duration }: CycleTotals) {
-  return {
-    accessories: accessories * duration,
-    climate: climate === undefined ? 0 : climate.power * duration + climate.warmUpEnergy,
-  };
-}
-
-function followingOf({ battery, drivetrain }: Scope, run: Simulation, total: CycleTotals): Following | undefined {
-  if (battery === undefined && drivetrain.maximumWheelPower === undefined) return undefined;
-  return Object.freeze({
-    kept: run.behind === 0,
-    speedShortfall: quantity(run.speedShortfall, "m/s").to("km/h"),
-    powerShortfall: quantity(run.powerShortfall / 1000, "kW"),
-    distanceLost: quantity(run.behind === 0 ? 0 : Math.max(0, total.distance - run.distance), "m"),
-    behind: quantity(run.behind, "s"),
-  });
-}
-
 function batteryRun(sums: DriveSums, run: Simulation): BatteryRun {
   return Object.freeze({
     stateOfCharge: run.stateOfCharge,
@@ -229,26 +156,6 @@ function batteryRun(sums: DriveSums, run: Simulation): BatteryRun {
     loss: kilowattHours(run.batteryLoss),
     refused: kilowattHours(run.refusedCharge),
   });
-}
-
-function runWarnings(run: Simulation, following: Following | undefined, name: string): string[] {
-  const { uncovered, lowestStateOfCharge } = run;
-  return [
-    ...(following === undefined || following.kept
-      ? []
-      : [
-          `the vehicle cannot follow ${name}: for ${following.behind} it is slower, by ${following.speedShortfall} at most, ` +
-            `lacks up to ${following.powerShortfall} at the wheels and loses ${following.distanceLost}`,
-        ]),
-    ...(uncovered > 0
-      ? [
-          `for ${Number(uncovered.toPrecision(3))} s of ${name} the drivetrain is outside of what its model covers: its edge was taken`,
-        ]
-      : []),
-    ...(lowestStateOfCharge < 0
-      ? [`the battery is empty before ${name} ends: its state of charge falls below zero`]
-      : []),
-  ];
 }
 
 function readSeries(given: unknown): boolean {

@@ -1,7 +1,7 @@
 import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { energyOfPoints } from "../drivetrain/energy-of-points.js";
-import type { SplitNumbers } from "../resistance/road-load.js";
+import type { SplitNumbers } from "../resistance/road-load-numbers.js";
 import { simulate } from "./simulate.js";
 import { fillWheelPoints, newWheelPoints } from "./wheel-points.js";
 

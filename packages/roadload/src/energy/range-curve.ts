@@ -12,13 +12,18 @@ import {
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
 import type { BatteryState } from "./battery.js";
+import { bestOf } from "./best-row.js";
+import { type ClimateWithSpread, climateEnds, type RangeEnds, rangeEnds } from "./climate-ends.js";
 import { readSpeeds } from "./read-speeds.js";
 import type { BatteryBoundary } from "./scope.js";
 import { rangeByBattery, rangeByEnergy, type SteadyRange } from "./steady-range.js";
-import { type SteadyResult, type SteadySpeedOptions, steadySpeed } from "./steady-speed.js";
+import type { SteadyResult, SteadySpeedOptions } from "./steady-result.js";
+import { steadySpeed } from "./steady-speed.js";
 
 /** Options of {@link rangeCurve}: as for `steadySpeed`, with many speeds. */
-export interface RangeCurveOptions extends Omit<SteadySpeedOptions, "speed" | "chargingEfficiency"> {
+export interface RangeCurveOptions extends Omit<SteadySpeedOptions, "speed" | "chargingEfficiency" | "climate"> {
+  /** Heating and cooling, as for `steadySpeed`; with its `spread`, which `cabinClimate` gives, the ranges have ends, too. */
+  readonly climate?: ClimateWithSpread | undefined;
   /** Speeds, rising, 2 to 1000. */
   readonly speeds: readonly Quantity<Speed>[];
   /** Energy that the driver can use between full and empty, at the boundary of the battery's consumption. Give it, or a battery. */
@@ -42,6 +47,8 @@ export interface RangeCurveRow {
   readonly consumption: Quantity<EnergyPerDistance>;
   /** Range at this speed. */
   readonly range: Quantity<Length>;
+  /** What the ends of the climate make of the range; only when the climate says them. */
+  readonly rangeEnds?: RangeEnds;
   /** What ended the drive: the state of charge at its floor, or too little power. Only with a battery. */
   readonly endedBy?: "state of charge" | "power";
   /** State of charge at the end; only with a battery. */
@@ -68,18 +75,13 @@ export interface RangeCurve {
   readonly cautions: readonly string[];
 }
 
-/** Parts of the span that are looked at before the best one is searched more closely. */
-const PARTS = 64;
-/** (√5 − 1)/2 */
-const GOLDEN = 0.618_033_988_749_894_9;
-const NARROWINGS = 40;
-
 /**
  * Range over steady speed, and the speed that takes the vehicle farthest. Empty means that the usable energy is spent; with a battery,
  * that its state of charge is at the floor, or that it gives too little power for the speed.
  *
  * Air, wind, altitude and temperature are in the road load that is given; heating and cooling in `climate`, which is why slow is
- * not best in the cold. Energy to warm up is taken once.
+ * not best in the cold. Energy to warm up is taken once. The ends of a `cabinClimate` give every range its ends; spreads of all that is not
+ * known are a matter of `@tarewatt/estimate`.
  *
  * @param options - speeds, usable energy or battery, road load, drivetrain, accessories, climate, grade
  * @returns rows for a table or a figure, and the best speed
@@ -109,9 +111,15 @@ export function rangeCurve(options: RangeCurveOptions): RangeCurve {
   );
   const howFar = readHowFar(options, floor);
   const numbers = readSpeeds(speeds);
-  const at = (speed: Quantity<Speed>): SteadyRange | undefined => {
-    const result = reachable(() => steadySpeed({ ...driven, speed }));
+  const at = (speed: Quantity<Speed>, climate = driven.climate): SteadyRange | undefined => {
+    const result = reachable(() => steadySpeed({ ...driven, climate, speed }));
     return result === undefined ? undefined : howFar(result);
+  };
+  const ends = climateEnds(options.climate);
+  const withEnds = (row: RangeCurveRow): RangeCurveRow => {
+    if (ends === undefined) return row;
+    const [least, most] = ends.map((climate) => at(row.speed, climate)?.row.range);
+    return Object.freeze({ ...row, rangeEnds: rangeEnds(row.range, most, least) });
   };
   const all = speeds.map((speed) => at(speed));
   const held = all.filter((each) => each !== undefined);
@@ -129,8 +137,8 @@ export function rangeCurve(options: RangeCurveOptions): RangeCurve {
       options.battery === undefined
         ? "at steady speed until the usable energy is spent"
         : `at steady speed from a state of charge of ${options.battery.stateOfCharge} until it is ${floor ?? 0}, or the battery gives too little power`,
-    rows: Object.freeze(held.map(({ row }) => row)),
-    best,
+    rows: Object.freeze(held.map(({ row }) => withEnds(row))),
+    best: withEnds(best),
     unreachable: Object.freeze(speeds.filter((_each, index) => all[index] === undefined)),
     batteryBoundary: batteryBoundary as RangeCurve["batteryBoundary"],
     warnings: Object.freeze([...new Set(held.flatMap(({ warnings }) => warnings))]),
@@ -165,29 +173,4 @@ function reachable<T>(call: () => T): T | undefined {
     if (error instanceof InputError && error.code === "NOT_VALID_HERE") return undefined;
     throw error;
   }
-}
-
-/** The row of the longest range: the best of some parts, then golden sections around it. */
-function bestOf(
-  rowAt: (speed: number) => RangeCurveRow | undefined,
-  from: number,
-  to: number,
-): RangeCurveRow | undefined {
-  const metres = (speed: number): number => rowAt(speed)?.range.in("m") ?? 0;
-  const step = (to - from) / PARTS;
-  let best = from;
-  for (let i = 1; i <= PARTS; i++) {
-    const speed = i === PARTS ? to : from + step * i;
-    if (metres(speed) > metres(best)) best = speed;
-  }
-  let low = Math.max(from, best - step);
-  let high = Math.min(to, best + step);
-  for (let i = 0; i < NARROWINGS; i++) {
-    const left = high - GOLDEN * (high - low);
-    const right = low + GOLDEN * (high - low);
-    if (metres(left) < metres(right)) low = left;
-    else high = right;
-  }
-  const middle = (low + high) / 2;
-  return rowAt(metres(middle) >= metres(best) ? middle : best);
 }

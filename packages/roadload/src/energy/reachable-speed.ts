@@ -1,6 +1,6 @@
 import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
-import type { SplitNumbers } from "../resistance/road-load.js";
+import type { SplitNumbers } from "../resistance/road-load-numbers.js";
 import { beginStep, mostDischarge, type Run } from "./run.js";
 import { finitePower } from "./scope.js";
 

@@ -1,6 +1,7 @@
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
-import { type Battery, batteryNumber, type LossAndRate } from "./battery.js";
+import { type Battery, batteryNumber, type LossAndRate, lossAndRateOf } from "./battery.js";
 import type { ForceRoots } from "./force-roots.js";
+import type { SimulationInputs } from "./simulate.js";
 
 /** What came of it, in SI numbers: energies in J unless said. It is written while driving. @internal */
 export interface Simulation {
@@ -80,4 +81,45 @@ export function mostCharge(run: Run): number {
   if (battery === undefined || !Number.isNaN(chargeLimit)) return chargeLimit;
   run.chargeLimit = batteryNumber(battery, "largest power of charging", battery.maximumChargePower(at), at);
   return run.chargeLimit;
+}
+
+/** @internal */
+export function newRun(
+  { numbers, drivetrain, auxiliary, battery, stateOfCharge }: SimulationInputs,
+  speed: number,
+): Run {
+  return {
+    driving: 0,
+    braking: 0,
+    drivetrain: 0,
+    brakes: 0,
+    batteryLoss: 0,
+    grade: 0,
+    constant: 0,
+    distance: 0,
+    speedSquared: 0,
+    speedCubed: 0,
+    stateOfCharge,
+    lowestStateOfCharge: stateOfCharge,
+    uncovered: 0,
+    behind: 0,
+    speedShortfall: 0,
+    powerShortfall: 0,
+    refusedCharge: 0,
+    speed,
+    stopped: undefined,
+    model: drivetrain,
+    linear: numbers.linear,
+    quadratic: numbers.quadratic,
+    inertiaMass: numbers.inertiaMass,
+    auxiliary,
+    battery,
+    lossAndRate: battery === undefined ? undefined : lossAndRateOf(battery),
+    answer: Float64Array.of(Number.NaN, Number.NaN),
+    covers: drivetrain.covers !== undefined,
+    roots: { low: Number.NaN, high: Number.NaN },
+    chargeAtStep: stateOfCharge,
+    dischargeLimit: Number.POSITIVE_INFINITY,
+    chargeLimit: Number.POSITIVE_INFINITY,
+  };
 }

@@ -5,7 +5,8 @@ import { assertDrivetrain } from "../drivetrain/read-drivetrain.js";
 import { warningsOfCompany } from "../drivetrain/typical-drivetrain.js";
 import type { Fraction } from "../fraction.js";
 import { type Loss, losses } from "../resistance/loss.js";
-import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
+import { readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load-numbers.js";
 import { type Battery, type BatteryState, type Climate, readBattery, readClimate } from "./battery.js";
 
 /** What takes part in a calculation, with the losses that each part holds. @internal */

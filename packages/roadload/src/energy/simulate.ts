@@ -2,15 +2,16 @@ import type { Pieces } from "../cycle/pieces.js";
 import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import { powerAtLimit } from "../drivetrain/power-at-limit.js";
 import { standardGravity } from "../resistance/gravity.js";
-import type { SplitNumbers } from "../resistance/road-load.js";
+import type { SplitNumbers } from "../resistance/road-load-numbers.js";
 import { cosineOf, sineOf } from "../resistance/rolling-resistance.js";
-import { type Battery, batteryNumber, checkedLoss, lossAndRateOf } from "./battery.js";
+import { type Battery, batteryNumber, checkedLoss } from "./battery.js";
 import { findForceRoots } from "./force-roots.js";
 import { reachableSpeed } from "./reachable-speed.js";
-import { mostCharge, type Run, type Simulation } from "./run.js";
+import { mostCharge, newRun, type Run, type Simulation } from "./run.js";
 import { finitePower } from "./scope.js";
 import { type DriveSeries, isGap } from "./series.js";
 import { GAUSS } from "./wheel-points.js";
+import { emptyMarks, mark, writeRow } from "./write-row.js";
 
 /** What is driven, in SI numbers. @internal */
 export interface SimulationInputs {
@@ -90,43 +91,6 @@ export function simulate(inputs: SimulationInputs): Simulation {
 
 function isOver(run: Run, { stateOfCharge, speedShortfall }: NonNullable<SimulationInputs["until"]>): boolean {
   return run.stateOfCharge <= stateOfCharge || run.speedShortfall > speedShortfall;
-}
-
-function newRun({ numbers, drivetrain, auxiliary, battery, stateOfCharge }: SimulationInputs, speed: number): Run {
-  return {
-    driving: 0,
-    braking: 0,
-    drivetrain: 0,
-    brakes: 0,
-    batteryLoss: 0,
-    grade: 0,
-    constant: 0,
-    distance: 0,
-    speedSquared: 0,
-    speedCubed: 0,
-    stateOfCharge,
-    lowestStateOfCharge: stateOfCharge,
-    uncovered: 0,
-    behind: 0,
-    speedShortfall: 0,
-    powerShortfall: 0,
-    refusedCharge: 0,
-    speed,
-    stopped: undefined,
-    model: drivetrain,
-    linear: numbers.linear,
-    quadratic: numbers.quadratic,
-    inertiaMass: numbers.inertiaMass,
-    auxiliary,
-    battery,
-    lossAndRate: battery === undefined ? undefined : lossAndRateOf(battery),
-    answer: Float64Array.of(Number.NaN, Number.NaN),
-    covers: drivetrain.covers !== undefined,
-    roots: { low: Number.NaN, high: Number.NaN },
-    chargeAtStep: stateOfCharge,
-    dischargeLimit: Number.POSITIVE_INFINITY,
-    chargeLimit: Number.POSITIVE_INFINITY,
-  };
 }
 
 /** Drives from one speed to another at constant acceleration. */
@@ -223,31 +187,4 @@ function charge(run: Run, battery: Battery, terminalPower: number, seconds: numb
   const charged = stateOfCharge + batteryNumber(battery, "rate of the state of charge", rate, stateOfCharge) * seconds;
   run.stateOfCharge = charged;
   if (charged < run.lowestStateOfCharge) run.lowestStateOfCharge = charged;
-}
-
-/** Sums at the end of the row before. */
-interface Marks {
-  wheel: number;
-  brakes: number;
-  battery: number;
-}
-
-const emptyMarks = (): Marks => ({ wheel: 0, brakes: 0, battery: 0 });
-
-function mark(marks: Marks, run: Run): void {
-  marks.wheel = run.driving + run.braking;
-  marks.brakes = run.brakes;
-  marks.battery = run.drivetrain;
-}
-
-function writeRow(series: DriveSeries, row: number, time: number, seconds: number, run: Run, marks: Marks): void {
-  series.time[row] = time;
-  series.speed[row] = run.speed;
-  series.distance[row] = run.distance;
-  if (seconds > 0) {
-    series.wheelPower[row] = (run.driving + run.braking - marks.wheel) / seconds;
-    series.frictionBrakePower[row] = (run.brakes - marks.brakes) / seconds;
-    series.batteryPower[row] = (run.drivetrain - marks.battery) / seconds + run.auxiliary;
-  }
-  if (series.stateOfCharge !== undefined) series.stateOfCharge[row] = run.stateOfCharge;
 }

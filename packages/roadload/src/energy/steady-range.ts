@@ -3,7 +3,7 @@ import { type BatteryState, readBattery, warningsOfCharge } from "./battery.js";
 import { rangeOn } from "./range.js";
 import type { RangeCurveRow } from "./range-curve.js";
 import { steadyDistance } from "./steady-distance.js";
-import type { SteadyResult } from "./steady-speed.js";
+import type { SteadyResult } from "./steady-result.js";
 import { emptyAt } from "./steady-until-empty.js";
 
 /** A row of a curve, what to doubt about it and how it came about. @internal */

@@ -2,7 +2,7 @@ import { describeGiven, InputError } from "@tarewatt/units";
 import type { Cycle } from "../cycle/cycle.js";
 import type { Pieces } from "../cycle/pieces.js";
 import { piecesOf } from "../cycle/pieces-of.js";
-import type { RoadLoadNumbers } from "../resistance/road-load.js";
+import type { RoadLoadNumbers } from "../resistance/road-load-numbers.js";
 import { newWheelSums, sumWheelEnergy } from "./sum-wheel-energy.js";
 
 /** Energy at the wheels over a cycle, in J. */

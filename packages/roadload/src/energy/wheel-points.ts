@@ -1,5 +1,5 @@
 import type { Pieces } from "../cycle/pieces.js";
-import type { SplitNumbers } from "../resistance/road-load.js";
+import type { SplitNumbers } from "../resistance/road-load-numbers.js";
 import { findForceRoots } from "./force-roots.js";
 
 /** Two-point Gauss quadrature: the points lie this part, 1/√3, of half the step beside its middle. @internal */

@@ -17,7 +17,8 @@ import { aerodynamicDrag } from "../resistance/aerodynamic-drag.js";
 import { gradeResistance } from "../resistance/grade-resistance.js";
 import { standardGravity } from "../resistance/gravity.js";
 import { quadraticCoefficient } from "../resistance/quadratic-coefficient.js";
-import { type RoadLoad, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
+import { splitNumbers } from "../resistance/road-load-numbers.js";
 import { cosineOf, rollingResistance, sineOf } from "../resistance/rolling-resistance.js";
 import { TOWING } from "../resistance/towing.js";
 import {

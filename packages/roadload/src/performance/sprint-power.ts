@@ -92,7 +92,7 @@ export function sprintPower(options: SprintPowerOptions): SprintPowerResult {
     if (reaches(sprinter, withPower(middle), wanted)) high = middle;
     else low = middle;
   }
-  const draw = drivetrain && drawOfSprint(sprinter, withPower(high), drivetrain, accessories);
+  const draw = drivetrain === undefined ? undefined : drawOfSprint(sprinter, withPower(high), drivetrain, accessories);
   const meanAcceleration = (sprinter.to - sprinter.from) / wanted / standardGravity.value;
   return Object.freeze({
     procedure: `from ${options.from === undefined ? "rest" : options.from} to ${options.to} in ${options.time}`,

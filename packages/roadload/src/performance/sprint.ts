@@ -14,7 +14,8 @@ import {
 import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
 import { effectiveMass } from "../resistance/effective-mass.js";
-import { type RoadLoad, readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
+import { readGrade, type SplitNumbers, splitNumbers } from "../resistance/road-load-numbers.js";
 import { type Run, runTo } from "./run-to.js";
 import { sprintMeanPower } from "./sprint-mean-power.js";
 import {

@@ -1,7 +1,8 @@
 import { InputError, type Quantity, quantity, readOptions, type Speed, type Step } from "@tarewatt/units";
 import { cautionsOf } from "../check/towing.js";
 import type { Fraction } from "../fraction.js";
-import { type RoadLoad, readGrade, splitNumbers } from "../resistance/road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
+import { readGrade, splitNumbers } from "../resistance/road-load-numbers.js";
 import { readThrust, type ThrustLimit, type ThrustOptions, thrustNames, warningsOfThrust } from "./thrust.js";
 
 /** Options of {@link topSpeed}. */

@@ -8,7 +8,7 @@ import {
   type Step,
 } from "@tarewatt/units";
 import { type CombinedFuelEconomyInputs, combinedFuelEconomy } from "./combined.js";
-import { derivedFiveCycle, derivedSet } from "./five-cycle.js";
+import { derivedFiveCycle, derivedSet } from "./derived-five-cycle.js";
 import { type LabelAdjustmentMethod, labelAdjustment } from "./label-adjustment.js";
 import type { ProcedurePart } from "./procedure-result.js";
 import type { Rule } from "./rule.js";

@@ -18,6 +18,8 @@ export const cycleLengths = /* @__PURE__ */ Object.freeze({
   "WLTC, medium": 4756,
   "WLTC, high": 7162,
   "WLTC, extra high": 8254,
+  NEDC: 11_028,
+  "two NEDC": 22_056,
 } as const);
 
 /** How far a driven cycle may be from its length, as a fraction: common practice, no source. */

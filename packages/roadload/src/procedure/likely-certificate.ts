@@ -16,7 +16,8 @@ import { typicalDrivetrain } from "../drivetrain/typical-drivetrain.js";
 import { typicalDrivetrainFit } from "../drivetrain/typical-drivetrain-fit.js";
 import { driveCycle } from "../energy/drive-cycle.js";
 import type { DriveResult } from "../energy/drive-result.js";
-import { assertRoadLoad, type RoadLoad } from "../resistance/road-load.js";
+import { assertRoadLoad } from "../resistance/assert-road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
 import { conditionsOf, doubtsOfConditions, type ProcedureConditions, references } from "./reference-conditions.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
 

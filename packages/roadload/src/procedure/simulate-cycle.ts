@@ -3,12 +3,13 @@ import { cltcP } from "../cycle/cltc-p.js";
 import type { Cycle } from "../cycle/cycle.js";
 import { nedc } from "../cycle/nedc.js";
 import { driveUntilEmpty } from "../energy/drive-until-empty.js";
+import { asSimulated } from "./as-simulated.js";
 import { consumptionOverRange, repeatedCycleRange } from "./depletion.js";
 import { consumptionsOf, type DrivenCycle, doubtsOfRecharge, wallPerBattery } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
 import type { SimulatedProcedure } from "./reference-conditions.js";
 import { doubtsOfRules, type Rule, rules } from "./rule.js";
-import { asSimulated, assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
+import { assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
 
 interface Words {
   readonly reference: SimulatedProcedure;

@@ -1,9 +1,10 @@
 import { type Energy, type Quantity, quantity } from "@tarewatt/units";
 import { hwfet } from "../cycle/hwfet.js";
 import { udds } from "../cycle/udds.js";
+import { asSimulated } from "./as-simulated.js";
 import { type BatteryTest, heldSpeeds } from "./battery-test.js";
 import type { ProcedureResult } from "./procedure-result.js";
-import { asSimulated, assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
+import { assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
 import { type UsMultiCycleOptions, usMultiCycle } from "./us-multi-cycle.js";
 
 /**

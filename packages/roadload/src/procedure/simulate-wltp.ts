@@ -3,10 +3,11 @@ import { cutCycle } from "../cycle/cut-cycle.js";
 import type { Cycle } from "../cycle/cycle.js";
 import { wltc3b } from "../cycle/wltc3b.js";
 import { wltc3bCity } from "../cycle/wltc3b-city.js";
+import { asSimulated } from "./as-simulated.js";
 import { type BatteryTest, heldSpeeds } from "./battery-test.js";
 import type { DrivenCycle } from "./driven-cycles.js";
 import type { ProcedureResult } from "./procedure-result.js";
-import { asSimulated, assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
+import { assertLastsFor, type ProcedureVehicle, type Simulated, simulated } from "./simulate.js";
 import { type WltpRangeOptions, wltpRange } from "./wltp-range.js";
 
 /**

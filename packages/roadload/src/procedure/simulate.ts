@@ -15,11 +15,11 @@ import { driveCycle } from "../energy/drive-cycle.js";
 import type { DriveResult, Following } from "../energy/drive-result.js";
 import { rangeOn } from "../energy/range.js";
 import type { Fraction } from "../fraction.js";
-import { assertRoadLoad, type RoadLoad } from "../resistance/road-load.js";
+import { assertRoadLoad } from "../resistance/assert-road-load.js";
+import type { RoadLoad } from "../resistance/road-load.js";
 import { type BatteryTest, batteryTest } from "./battery-test.js";
-import { assertFollows, breakOff } from "./break-off.js";
+import { assertFollows } from "./break-off.js";
 import type { DrivenCycle } from "./driven-cycles.js";
-import type { ProcedureResult } from "./procedure-result.js";
 import {
   conditionsOf,
   doubtsOfConditions,
@@ -27,7 +27,6 @@ import {
   references,
   type SimulatedProcedure,
 } from "./reference-conditions.js";
-import { type Rule, rules } from "./rule.js";
 
 /** A vehicle as a procedure is simulated with it. */
 export interface ProcedureVehicle {
@@ -125,11 +124,14 @@ export function simulated(where: string, vehicle: ProcedureVehicle, procedure: S
   };
   return {
     usableEnergy: vehicle.usableEnergy,
-    byBattery: battery && {
-      state: battery,
-      floor: floor ?? 0,
-      test: batteryTest(where, { load, drivetrain, accessories, battery, floor: floor ?? 0, coldStart, note }),
-    },
+    byBattery:
+      battery === undefined
+        ? undefined
+        : {
+            state: battery,
+            floor: floor ?? 0,
+            test: batteryTest(where, { load, drivetrain, accessories, battery, floor: floor ?? 0, coldStart, note }),
+          },
     rechargeOf: (usable) =>
       chargingEfficiency === undefined ? undefined : quantity(usable.in("kWh") / chargingEfficiency, "kWh"),
     drive,
@@ -156,44 +158,6 @@ function assertOneEnergy(where: string, usableEnergy: unknown, battery: unknown,
   }
 }
 
-/** What a simulation adds to the rules of a test. */
-const driven = (): Rule => ({
-  rule: "a vehicle that is more than 2 km/h too slow for 4 s cannot be tested",
-  source: breakOff.source,
-});
-
-const emptied = (): Rule => ({
-  rule: "the battery model is emptied in the order of the test; it is recharged from the wall by what its terminals gave, per charging efficiency",
-  source: { document: "model of this library", status: "definition" },
-});
-
-/** A result of simulated cycles, which says so, and whether it was driven as the procedure has it. @internal */
-export function asSimulated(result: ProcedureResult, simulation: Simulated): ProcedureResult {
-  const { warnings, misfits, conditions, steps } = simulation;
-  const following = simulation.following();
-  const asGiven = misfits.length === 0 ? "" : ", not quite as the procedure has it (see warnings)";
-  const list = rules(
-    ...result.rules,
-    ...(following === undefined ? [] : [driven()]),
-    ...(simulation.byBattery === undefined ? [] : [emptied()]),
-  );
-  return Object.freeze({
-    ...result,
-    procedure: `${result.procedure}, simulated${asGiven}`,
-    rules: list,
-    conditions,
-    ...(following === undefined ? {} : { following }),
-    warnings: Object.freeze([...misfits, ...warnings(), ...result.warnings]),
-    working: () => [...steps(), ...result.working()],
-  });
-}
-
-function worst(all: readonly Following[]): Following | undefined {
-  const [first, ...others] = all;
-  if (first === undefined) return undefined;
-  return others.reduce((a, b) => (b.behind.in("s") > a.behind.in("s") ? b : a), first);
-}
-
 /** Refuses a battery that cannot drive the cycles of a procedure. @internal */
 export function assertLastsFor(where: string, needed: readonly DrivenCycle[], usableEnergy: Quantity<Energy>): void {
   const energy = needed.reduce((sum, cycle) => sum + cycle.energy.in("kWh"), 0);
@@ -203,4 +167,10 @@ export function assertLastsFor(where: string, needed: readonly DrivenCycle[], us
     `the usable energy of ${usableEnergy} does not last for the cycles of ${where}, which take ${Number(energy.toPrecision(4))} kWh`,
     { energy },
   );
+}
+
+function worst(all: readonly Following[]): Following | undefined {
+  const [first, ...others] = all;
+  if (first === undefined) return undefined;
+  return others.reduce((a, b) => (b.behind.in("s") > a.behind.in("s") ? b : a), first);
 }

@@ -40,6 +40,9 @@ export function translateFigure(options: TranslateRangeOptions): TranslatedFigur
 export function translateFigure(options: TranslateConsumptionOptions): TranslatedFigure<Quantity<EnergyPerDistance>>;
 export function translateFigure(
   options: TranslateFigureOptions,
+): TranslatedFigure<Quantity<Length>> | TranslatedFigure<Quantity<EnergyPerDistance>>;
+export function translateFigure(
+  options: TranslateFigureOptions,
 ): TranslatedFigure<Quantity<Length>> | TranslatedFigure<Quantity<EnergyPerDistance>> {
   const { kind, value, usableEnergy, boundary } = readFigure(options);
   const [from, to] = [procedureOf("from", options.from), procedureOf("to", options.to)];

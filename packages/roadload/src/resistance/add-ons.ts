@@ -1,25 +1,13 @@
-import {
-  type Area,
-  describeGiven,
-  InputError,
-  type Mass,
-  type Quantity,
-  quantity,
-  readNumber,
-  readOptions,
-  type Source,
-  type Speed,
-} from "@tarewatt/units";
-import { readWords, readWordsIfGiven } from "../check/read-words.js";
+import { type Area, type Mass, type Quantity, quantity, readNumber, type Source, type Speed } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
-import { certifiedFromParts } from "./certified-road-load.js";
+import { onCertifiedInWind, onPhysical } from "./add-on-load.js";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { standardGravity } from "./gravity.js";
-import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
 import { quadraticCoefficient } from "./quadratic-coefficient.js";
-import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
-import { inStillAir, inWind } from "./road-load-in-wind.js";
+import { type AddOnRead, assertOneTyre, readAddOns } from "./read-add-ons.js";
+import type { RoadLoad } from "./road-load.js";
+import { inStillAir } from "./road-load-in-wind.js";
 import type { AirAndTyres } from "./road-load-on-tyres.js";
-import { TOWING, towingOf } from "./towing.js";
 
 const practice: Source = /* @__PURE__ */ Object.freeze({
   document: "common practice, no source",
@@ -92,9 +80,6 @@ export interface RoadLoadWithAddOns<Load extends RoadLoad> {
   readonly cautions: readonly string[];
 }
 
-/** Most things on one vehicle: more is a mistake. */
-const MOST = 20;
-
 /**
  * A road load with a roof box, bicycles or a trailer.
  *
@@ -138,50 +123,6 @@ export function withAddOns<Load extends RoadLoad>(load: Load, addOns: readonly A
   });
 }
 
-interface AddOnRead {
-  readonly name: string;
-  readonly dragArea: number;
-  readonly mass: number;
-  /** Coefficient of its own tyres. */
-  readonly own: number | undefined;
-  readonly source: string;
-}
-
-function readAddOns(given: unknown): AddOnRead[] {
-  if (!Array.isArray(given) || given.length === 0) {
-    throw new InputError("EMPTY", `addOns must list at least one thing: got ${describeGiven(given)}`, {
-      name: "addOns",
-    });
-  }
-  if (given.length > MOST) {
-    throw new InputError("TOO_LONG", `addOns must be at most ${MOST}: got ${given.length}`, { name: "addOns" });
-  }
-  return Array.from(given as readonly AddOn[], (addOn, i) => {
-    const numbers = readOptions(
-      `add-on ${i + 1}`,
-      addOn,
-      {
-        dragArea: { unit: "m²", atLeast: 0, atMost: 20 },
-        mass: { unit: "kg", atLeast: 0, atMost: 10_000, optional: true },
-        rollingResistanceCoefficient: { unit: "1", above: 0, atMost: 0.5, optional: true },
-      },
-      ["name", "source"],
-    );
-    const { dragArea, mass = 0, rollingResistanceCoefficient: own } = numbers;
-    const name = readWords("name", addOn.name);
-    if (own !== undefined && mass === 0) {
-      throw new InputError(
-        "MISSING_OPTION",
-        `${name} has tyres and needs the option 'mass', a quantity in kg for example`,
-        {
-          option: "mass",
-        },
-      );
-    }
-    return { name, dragArea, mass, own, source: readWords("source", addOn.source) };
-  });
-}
-
 /** What one thing adds: the air that the vehicle meets, on its own tyres or those of the vehicle. */
 function forcesOf({ dragArea, mass, own }: AddOnRead, load: RoadLoad, at: Quantity<Speed>): AirAndTyres {
   const speed = readNumber("speed", at, { unit: "m/s", atLeast: 0, atMost: 150 });
@@ -195,84 +136,4 @@ function forcesOf({ dragArea, mass, own }: AddOnRead, load: RoadLoad, at: Quanti
     aerodynamic: quantity(quadraticCoefficient.of({ airDensity, dragArea }) * (speed + wind) ** 2, "N"),
     rolling: quantity(perMass * mass, "N"),
   });
-}
-
-/** Once something is towed, the load has one mean coefficient for all tyres, which those of the vehicle alone do not have. */
-function assertOneTyre({ towedMass }: RoadLoad, read: readonly AddOnRead[]): void {
-  const carried = read.find(({ own, mass }) => own === undefined && mass > 0);
-  if (towedMass === undefined || carried === undefined) return;
-  throw new InputError(
-    "NOT_VALID_HERE",
-    `${carried.name} loads the vehicle's tyres, and the load already tows ${towedMass}: give all things in one call of withAddOns`,
-    { name: "addOns" },
-  );
-}
-
-/** What is towed after things were added, and its caution. */
-function towingWith(load: RoadLoad, read: readonly AddOnRead[]): Pick<RoadLoad, "towedMass" | "cautions"> {
-  const towed = sum(read.filter(({ own }) => own !== undefined).map(({ mass }) => mass));
-  if (towed === 0) return towingOf(load);
-  return {
-    towedMass: quantity((load.towedMass?.in("kg") ?? 0) + towed, "kg"),
-    cautions: Object.freeze([...new Set([...(load.cautions ?? []), TOWING])]),
-  };
-}
-
-function onPhysical(load: PhysicalRoadLoad, read: readonly AddOnRead[]): PhysicalRoadLoad {
-  const { rollingResistanceCoefficient, rotatingMassFraction, conditions, holds, massBasis } = load;
-  const total = load.mass.in("kg") + sum(read.map(({ mass }) => mass));
-  const carried = sum(read.map(({ own, mass: each }) => (own ?? rollingResistanceCoefficient) * each));
-  return physicalRoadLoad({
-    mass: quantity(total, "kg"),
-    massBasis: [readWordsIfGiven("massBasis", massBasis) ?? "vehicle", ...read.map(({ name }) => name)].join(" + "),
-    dragArea: quantity(load.dragArea.in("m²") + sum(read.map(({ dragArea }) => dragArea)), "m²"),
-    // Each mass on its own tyres: the mean by mass gives the same force.
-    rollingResistanceCoefficient: (load.mass.in("kg") * rollingResistanceCoefficient + carried) / total,
-    ...{ conditions, rotatingMassFraction, holds, doubts: otherDoubts(load) },
-    ...towingWith(load, read),
-  });
-}
-
-/** The wind meets what is added, too: so it is added in still air, and the whole is put in the wind. */
-function onCertifiedInWind(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {
-  const added = onCertified(inStillAir(load), read);
-  return load.headWind === undefined ? added : inWind(added, load.headWind);
-}
-
-function onCertified(load: CertifiedRoadLoad, read: readonly AddOnRead[]): CertifiedRoadLoad {
-  const { conditions, coefficients, holds, rotatingMassFraction, warnings } = load;
-  const airDensity = conditions.airDensity?.in("kg/m³");
-  if (airDensity === undefined) {
-    throw new InputError(
-      "MISSING_OPTION",
-      "withAddOns needs a load that says the density of its air: give conditions.airDensity",
-      {
-        option: "conditions.airDensity",
-      },
-    );
-  }
-  const constant = coefficients.constant.in("N");
-  const perMass = constant / load.mass.in("kg");
-  const mass = sum(read.map((each) => each.mass));
-  const dragArea = sum(read.map((each) => each.dragArea));
-  const carried = sum(
-    read.map(({ own, mass: each }) => (own === undefined ? perMass * each : own * each * standardGravity.value)),
-  );
-  return certifiedFromParts({
-    coefficients: Object.freeze({
-      constant: quantity(constant + carried, "N"),
-      linear: coefficients.linear,
-      quadratic: quantity(
-        coefficients.quadratic.in("N/(m/s)²") + quadraticCoefficient.of({ airDensity, dragArea }),
-        "N/(m/s)²",
-      ),
-    }),
-    conditions: Object.freeze({ ...conditions, testMass: quantity(load.mass.in("kg") + mass, "kg") }),
-    ...{ holds, rotatingMassFraction, warnings },
-    ...towingWith(load, read),
-  });
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,9 +1,10 @@
 import { type Density, InputError, type Quantity, quantity, readOptions } from "@tarewatt/units";
 import { IMPLIED } from "../check/unusual-coefficients.js";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { standardGravity } from "./gravity.js";
 import { physicalRoadLoad } from "./physical-road-load.js";
-import { assertRoadLoad, type CertifiedRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import type { CertifiedRoadLoad, PhysicalRoadLoad, RoadLoad } from "./road-load.js";
 import { towingOf } from "./towing.js";
 
 /**

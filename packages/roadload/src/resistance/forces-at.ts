@@ -1,5 +1,6 @@
 import { type Quantity, quantity, readNumber, readOptions, type Speed, type Working } from "@tarewatt/units";
-import { type AnyRoadLoadAt, type RoadOptions, readGrade } from "./road-load.js";
+import type { AnyRoadLoadAt, RoadOptions } from "./road-load.js";
+import { readGrade } from "./road-load-numbers.js";
 import { wheelPower } from "./total-resistance.js";
 
 /** Reads where on the road, and how fast, a load is asked for: in m/s, and rise over run. @internal */

@@ -9,6 +9,7 @@ import {
   type Working,
 } from "@tarewatt/units";
 import { unusual } from "../check/unusual.js";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { toCertified } from "./conversion.js";
 import {
@@ -19,7 +20,7 @@ import {
 } from "./move-coefficients.js";
 import { doubtsOfMove, known, type MoveRoadLoadOptions, readRollingFactor, readWanted } from "./move-options.js";
 import { otherDoubts, physicalRoadLoad } from "./physical-road-load.js";
-import { assertRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import type { PhysicalRoadLoad, RoadLoad } from "./road-load.js";
 import { inStillAir, inWind } from "./road-load-in-wind.js";
 import { towingOf } from "./towing.js";
 import { readTemperatureRule, tyreTemperatureFactor } from "./tyre-temperature.js";

@@ -1,5 +1,6 @@
 import { type Force, type Quantity, quantity, readOptions, type Speed } from "@tarewatt/units";
-import { assertRoadLoad, type PhysicalRoadLoad, type RoadLoad } from "./road-load.js";
+import { assertRoadLoad } from "./assert-road-load.js";
+import type { PhysicalRoadLoad, RoadLoad } from "./road-load.js";
 
 /** Options of {@link roadLoadBridge}. */
 export interface RoadLoadBridgeOptions {

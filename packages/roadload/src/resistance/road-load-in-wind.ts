@@ -1,7 +1,8 @@
 import { InputError, type Quantity, quantity, readOptions, type Speed } from "@tarewatt/units";
+import { assertRoadLoad } from "./assert-road-load.js";
 import { certifiedFromParts } from "./certified-road-load.js";
 import { toCertified } from "./conversion.js";
-import { assertRoadLoad, type CertifiedRoadLoad, type RoadLoad, type RoadLoadCoefficients } from "./road-load.js";
+import type { CertifiedRoadLoad, RoadLoad, RoadLoadCoefficients } from "./road-load.js";
 import { towingOf } from "./towing.js";
 
 /** Options of {@link roadLoadInWind}. */

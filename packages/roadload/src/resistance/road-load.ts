@@ -1,23 +1,18 @@
-import {
-  type Area,
-  type Density,
-  type Force,
-  type ForcePerSpeed,
-  type ForcePerSpeedSquared,
-  InputError,
-  type Mass,
-  type Power,
-  type Quantity,
-  readNumber,
-  readOptions,
-  type Speed,
-  type Step,
-  type Temperature,
+import type {
+  Area,
+  Density,
+  Force,
+  ForcePerSpeed,
+  ForcePerSpeedSquared,
+  Mass,
+  Power,
+  Quantity,
+  Speed,
+  Step,
+  Temperature,
 } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
-import { standardGravity } from "./gravity.js";
-import { assertLosses, type Loss } from "./loss.js";
-import { cosineOf, sineOf } from "./rolling-resistance.js";
+import type { Loss } from "./loss.js";
 
 /** Coefficients of a road load F = A + B·v + C·v² on a level road in still air. */
 export interface RoadLoadCoefficients {
@@ -165,114 +160,3 @@ export interface CertifiedRoadLoadAt extends AnyRoadLoadAt {
 
 /** Forces at a speed, told apart by `form`. */
 export type RoadLoadAt = PhysicalRoadLoadAt | CertifiedRoadLoadAt;
-
-/** Plain numbers of a road load for the loops: N, N/(m/s), N/(m/s)², kg. */
-export interface RoadLoadNumbers {
-  /** Constant force in N; on a grade it holds the weight along the road, too. */
-  readonly constant: number;
-  /** Force per speed in N/(m/s). */
-  readonly linear: number;
-  /** Force per speed squared in N/(m/s)². */
-  readonly quadratic: number;
-  /** Mass to accelerate, in kg, with the rotating parts. */
-  readonly inertiaMass: number;
-}
-
-/**
- * The plain SI numbers of a road load, for {@link wheelEnergy} and {@link wheelEnergies}.
- *
- * @param load - physical or certified road load
- * @param options - grade; level when left out
- * @returns numbers in N, N/(m/s), N/(m/s)² and kg
- * @throws InputError `WRONG_CHOICE` when `load` is no road load, `OUT_OF_RANGE`, `NOT_A_FRACTION`, and what `readOptions`
- *   throws
- * @example
- * const load = certifiedRoadLoad({
- *   ...{ constant: q("30 lbf"), linear: q("0 lbf/mph"), quadratic: q("0.018 lbf/mph²") },
- *   conditions: { testMass: q("4000 lb") },
- * });
- * wheelEnergy(udds, roadLoadNumbers(load)).driving > 0; // true
- */
-export function roadLoadNumbers(load: RoadLoad, options: RoadOptions = {}): RoadLoadNumbers {
-  readOptions("roadLoadNumbers", options, {}, ["grade?"]);
-  const { constant, gradeForce, linear, quadratic, inertiaMass } = splitNumbers(load, readGrade(options.grade));
-  return { constant: constant + gradeForce, linear, quadratic, inertiaMass };
-}
-
-/** The numbers with the grade force apart. @internal */
-export interface SplitNumbers extends RoadLoadNumbers {
-  readonly gradeForce: number;
-}
-
-/** @internal */
-export function splitNumbers(load: RoadLoad, grade: number): SplitNumbers {
-  assertRoadLoad(load);
-  const { coefficients, mass, inertiaMass } = load;
-  return {
-    // On a grade the wheels carry the cosine of the weight; the regulation's dynamometer form does the same to A.
-    constant: coefficients.constant.in("N") * cosineOf(grade),
-    gradeForce: mass.in("kg") * standardGravity.value * sineOf(grade),
-    linear: coefficients.linear.in("N/(m/s)"),
-    quadratic: coefficients.quadratic.in("N/(m/s)²"),
-    inertiaMass: inertiaMass.in("kg"),
-  };
-}
-
-/** @internal */
-export function readGrade(grade: Fraction | undefined): number {
-  if (grade === undefined) return 0;
-  return readNumber("grade", grade, { unit: "1", atLeast: -1, atMost: 1 });
-}
-
-/** Checks a load by what it holds, never by its class: it may come from another copy of the package. @internal */
-export function assertRoadLoad(load: unknown): asserts load is RoadLoad {
-  const given = (load ?? {}) as Partial<RoadLoad>;
-  const { form, coefficients, mass, inertiaMass, holds, warnings, at } = given;
-  const whole = Array.isArray(holds) && isTexts(warnings) && typeof at === "function";
-  if ((form !== "physical" && form !== "certified") || !whole) {
-    throw new InputError("WRONG_CHOICE", "load must be a road load, made by roadLoad or certifiedRoadLoad", {
-      name: "load",
-    });
-  }
-  const { constant, linear, quadratic } = (coefficients ?? {}) as Partial<RoadLoadCoefficients>;
-  readNumber("load.mass", mass, { unit: "kg", above: 0 });
-  readNumber("load.inertiaMass", inertiaMass, { unit: "kg", above: 0 });
-  readNumber("load.coefficients.constant", constant, { unit: "N" });
-  readNumber("load.coefficients.linear", linear, { unit: "N/(m/s)" });
-  readNumber("load.coefficients.quadratic", quadratic, { unit: "N/(m/s)²" });
-  readNumber("load.rotatingMassFraction", given.rotatingMassFraction, { unit: "1", atLeast: 0 });
-  assertLosses("load.holds", holds);
-  assertTowed(given, mass as Quantity<Mass>);
-  if (form === "physical") assertPhysicalParts(given as Partial<PhysicalRoadLoad>);
-  else assertCertifiedParts(given as Partial<CertifiedRoadLoad>);
-}
-
-function isTexts(given: unknown): boolean {
-  return Array.isArray(given) && given.every((text) => typeof text === "string");
-}
-
-function assertTowed({ towedMass, cautions }: Partial<AnyRoadLoad>, mass: Quantity<Mass>): void {
-  if (towedMass !== undefined) {
-    readNumber("load.towedMass", towedMass, { unit: "kg", atLeast: 0, atMost: mass.in("kg") });
-  }
-  if (cautions === undefined || isTexts(cautions)) return;
-  throw new InputError("WRONG_CHOICE", "load.cautions must be a list of texts: make the load by withAddOns", {
-    name: "load.cautions",
-  });
-}
-
-function assertPhysicalParts(given: Partial<PhysicalRoadLoad>): void {
-  const { rollingResistanceCoefficient, dragArea, conditions, dragCoefficient, frontalArea } = given;
-  readNumber("load.rollingResistanceCoefficient", rollingResistanceCoefficient, { unit: "1", atLeast: 0 });
-  readNumber("load.dragArea", dragArea, { unit: "m²", atLeast: 0 });
-  readNumber("load.conditions.airDensity", conditions?.airDensity, { unit: "kg/m³", above: 0 });
-  if (dragCoefficient !== undefined) readNumber("load.dragCoefficient", dragCoefficient, { unit: "1", atLeast: 0 });
-  if (frontalArea !== undefined) readNumber("load.frontalArea", frontalArea, { unit: "m²", above: 0 });
-}
-
-function assertCertifiedParts({ conditions, headWind }: Partial<CertifiedRoadLoad>): void {
-  const { testMass, airDensity } = (conditions ?? {}) as Partial<CertifiedConditions>;
-  readNumber("load.conditions.testMass", testMass, { unit: "kg", above: 0 });
-  if (airDensity !== undefined) readNumber("load.conditions.airDensity", airDensity, { unit: "kg/m³", above: 0 });
-  if (headWind !== undefined) readNumber("load.headWind", headWind, { unit: "m/s", atLeast: -30, atMost: 30 });
-}

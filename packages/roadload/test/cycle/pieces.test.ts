@@ -1,6 +1,7 @@
 import { runInNewContext } from "node:vm";
 import { q } from "@tarewatt/units";
 import { describe, expect, it, vi } from "vitest";
+import { piecesOf } from "../../src/cycle/pieces-of.js";
 import { type Cycle, driveCycle, speedTrace, udds, wheelEnergies, wheelEnergy } from "../../src/index.js";
 import { codeOf, plainDrivetrain, plainLoad } from "../support.js";
 
@@ -57,6 +58,19 @@ describe("the numbers of a cycle", () => {
     expect(energy()).toBeCloseTo(full / 8, 3);
     copy.speed = udds.speed.map((speed) => speed / 4);
     expect(energy()).toBeCloseTo(full / 64, 3);
+  });
+
+  it("are kept for copies that share the frozen table of a cycle, and never taken for those of another table", () => {
+    const renamed = { ...udds, name: "own" };
+    expect(piecesOf(renamed)).toBe(piecesOf({ ...udds, name: "another" }));
+    expect(wheelEnergy(renamed, load)).toEqual(wheelEnergy(udds, load));
+    const slower = { ...udds, time: Object.freeze(udds.time.map((seconds) => 2 * seconds)) };
+    const uphill = { ...udds, grade: Object.freeze(udds.time.map(() => 0.01)) };
+    expect(piecesOf(slower).total.distance).toBeCloseTo(2 * piecesOf(renamed).total.distance, 6);
+    expect(piecesOf(uphill).grade).toBeDefined();
+    expect(piecesOf(renamed).grade).toBeUndefined();
+    const warm = { ...udds, speed: [...udds.speed] };
+    expect(piecesOf(warm)).not.toBe(piecesOf(warm));
   });
 
   it("are refused where the table of a cycle cannot be one", () => {

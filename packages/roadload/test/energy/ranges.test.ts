@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   batteryEnergies,
+  cabinClimate,
   type DriveUntilEmptyOptions,
   driveCycle,
   driveUntilEmpty,
@@ -58,6 +59,33 @@ describe("range over steady speed", () => {
     const mild = rangeCurve(curve);
     expect(cold.best.speed.in("km/h")).toBeGreaterThan(mild.best.speed.in("km/h") + 10);
     expect(cold.best.range.in("km")).toBeLessThan(mild.best.range.in("km"));
+  });
+
+  it("has the ends that the climate of a cabin gives it, widest where the vehicle is slow", () => {
+    const climate = cabinClimate({ ambient: q("-10 °C"), target: q("21 °C"), heater: "heat pump", soak: q("-10 °C") });
+    const { rows, best } = rangeCurve({ ...curve, climate });
+    const { power, warmUpEnergy } = climate.spread;
+    for (const row of [...rows, best]) {
+      const with_ = (end: "low" | "high") =>
+        rangeOn({
+          usableEnergy,
+          result: steadySpeed({
+            ...{ load: plainLoad, drivetrain: plainDrivetrain, accessories, speed: row.speed },
+            climate: { power: power[end], warmUpEnergy: warmUpEnergy[end] },
+          }),
+        }).range.in("km");
+      expect(row.rangeEnds?.low.in("km")).toBeCloseTo(with_("high"), 9);
+      expect(row.rangeEnds?.high.in("km")).toBeCloseTo(with_("low"), 9);
+      expect(row.rangeEnds?.low.in("km")).toBeLessThan(row.range.in("km"));
+      expect(row.rangeEnds?.high.in("km")).toBeGreaterThan(row.range.in("km"));
+    }
+    const widths = rows.map(({ rangeEnds: ends, range }) => ends?.high.minus(ends.low).ratioTo(range));
+    expect([...widths].sort((a, b) => (b ?? 0) - (a ?? 0))).toEqual(widths);
+    expect(rangeCurve({ ...curve, climate: { power: climate.power } }).rows[0]?.rangeEnds).toBeUndefined();
+    const bad = (spread: unknown) =>
+      codeOf(() => rangeCurve({ ...curve, climate: { power: q("1 kW"), spread } as never }));
+    expect(bad(5)).toBe("NOT_AN_OBJECT");
+    expect(bad({ power: {}, warmUpEnergy: {} })).toBe("NOT_A_QUANTITY");
   });
 
   it("leaves out the speeds that cannot be held, and names them", () => {

@@ -42,6 +42,8 @@ test("a range becomes a range, a consumption a consumption", () => {
   expectTypeOf(range.figure.likely).toEqualTypeOf<Quantity<Length>>();
   const consumption = { consumption: q("18 kWh/100 km"), boundary: "wall", from: "WLTP", to: "US label" } as const;
   expectTypeOf(translateFigure(consumption).figure.high).toEqualTypeOf<Quantity<EnergyPerDistance>>();
+  const either = {} as Parameters<typeof translateFigure>[0];
+  expectTypeOf(translateFigure(either).ratio.likely).toEqualTypeOf<number>();
   // @ts-expect-error where a consumption is counted must be said
   translateFigure({ consumption: q("18 kWh/100 km"), from: "WLTP", to: "US label" });
   // @ts-expect-error an energy is no range

@@ -5,6 +5,7 @@ import { published } from "../../../../test/support/published.js";
 import {
   firstCycleWeight,
   hwfet,
+  nedc,
   udds,
   weightedConsumption,
   wltc3b,
@@ -106,7 +107,8 @@ describe("range of the world-wide procedure", () => {
     const metres = [udds, hwfet, wltc3b, wltc3bCity].map(({ distance }) => distance.in("m"));
     const phases = wltc3b.phases.map(({ distance }) => distance.in("m"));
     const known = Object.values(cycleLengths);
-    for (const [i, length] of [...metres, ...phases].entries()) {
+    const european = nedc.distance.in("m");
+    for (const [i, length] of [...metres, ...phases, european, 2 * european].entries()) {
       expect(Math.abs((known[i] ?? 0) - length)).toBeLessThan(2);
     }
   });

@@ -61,6 +61,8 @@ export interface CoastDownResult {
   readonly speedDeviation: Quantity<Speed>;
   /** Every row beside the fit. */
   readonly residuals: readonly CoastDownResidual[];
+  /** What the analysis leaves in the coefficients, and why: yaw always, wind that was not given. */
+  readonly notCorrected: readonly string[];
   /** What a reader should doubt; empty when there is nothing. */
   readonly warnings: readonly string[];
   /** How the numbers came about: the conditions of the first run, and the force at 80 km/h. */

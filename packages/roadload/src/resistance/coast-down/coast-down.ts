@@ -8,9 +8,7 @@ import {
   readNumber,
   readOptions,
   type Speed,
-  type Step,
   type Temperature,
-  type Working,
 } from "@tarewatt/units";
 import type { AirDensityOptions } from "../../air/air-density.js";
 import { referenceAir } from "../../air/reference-air.js";
@@ -20,7 +18,7 @@ import type { Fraction } from "../../fraction.js";
 import { certifiedRoadLoad } from "../certified-road-load.js";
 import { effectiveMass } from "../effective-mass.js";
 import { gradeResistance } from "../grade-resistance.js";
-import type { CertifiedRoadLoad, RoadLoadCoefficients } from "../road-load.js";
+import type { RoadLoadCoefficients } from "../road-load.js";
 import { cosineOf } from "../rolling-resistance.js";
 import { defaultRotatingMassFraction } from "../rotating-mass.js";
 import {
@@ -30,8 +28,10 @@ import {
   tyreTemperatureFactor,
 } from "../tyre-temperature.js";
 import { type CoastDownResult, residualsOf, runResult } from "./coast-down-result.js";
+import { explain } from "./explain.js";
 import { type CoastDownFit, fitCoastDown } from "./fit.js";
 import { forceDeviation } from "./force-deviation.js";
+import { notCorrected } from "./not-corrected.js";
 import { type CoastDownRun, type RunRead, readRuns } from "./read-runs.js";
 import type { PreparedRun } from "./simulate.js";
 import { coastDownWarnings } from "./warnings.js";
@@ -62,9 +62,6 @@ export interface CoastDownOptions {
   readonly outliers?: "leave out" | "keep" | undefined;
 }
 
-/** Speed that the working shows the force at, in m/s: 80 km/h, which SAE J1263 looks at first (seen in a summary). */
-const SHOWN_SPEED = 80 / 3.6;
-
 /**
  * Road load A + B·v + C·v² from logged coast-downs, at reference conditions.
  *
@@ -78,7 +75,7 @@ const SHOWN_SPEED = 80 / 3.6;
  * speeds' noise alone, far too small when the directions disagree, which a warning says with both numbers.
  *
  * The tyre temperature rule is applied to A and B, the density of the air to C, as UN GTR No. 15 annex 4 does (from memory). Yaw is
- * not corrected. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
+ * not corrected, and `notCorrected` says why; a `crossWind` beyond what SAE J1263 allows gives a warning. Rows beyond three robust standard deviations are left out (Hampel filter of 40 CFR 1037.528 (g), here over the
  * residuals of all rows).
  *
  * @param options - runs, units, mass, air, and what the coefficients shall refer to
@@ -161,6 +158,7 @@ export function coastDown(options: CoastDownOptions): CoastDownResult {
     runs: Object.freeze(runs.map(({ direction }, i) => runResult(direction, fit, i))),
     speedDeviation: quantity(fit.speedDeviation, "m/s"),
     residuals: Object.freeze(residualsOf(runs, fit)),
+    notCorrected: Object.freeze(notCorrected(runs)),
     warnings: Object.freeze([
       ...load.warnings,
       ...coastDownWarnings({ runs, fit, rule, pairs, reference: reference.temperature.in("°C") }),
@@ -213,24 +211,4 @@ function coefficientsOf([constant, linear, quadratic]: readonly [number, number,
     linear: quantity(linear, "N/(m/s)"),
     quadratic: quantity(quadratic, "N/(m/s)²"),
   });
-}
-
-function explain(
-  { temperature }: RunRead,
-  given: {
-    readonly mass: number;
-    readonly rotatingMassFraction: number;
-    readonly rule: TyreTemperatureRule;
-    readonly reference: Quantity<Temperature>;
-    readonly load: CertifiedRoadLoad;
-  },
-): Step[] {
-  const { mass, rotatingMassFraction, rule, reference, load } = given;
-  const working: Working = [];
-  effectiveMass.of({ mass, rotatingMassFraction }, working);
-  tyreTemperatureFactor.of(
-    { slope: rule.slope, reference: rule.reference, from: reference.in("°C"), to: temperature },
-    working,
-  );
-  return [...working, ...load.at(quantity(SHOWN_SPEED, "m/s")).working()];
 }

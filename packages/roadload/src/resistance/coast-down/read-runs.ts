@@ -3,7 +3,7 @@ import { type AirDensityOptions, airDensity } from "../../air/air-density.js";
 import type { TimeUnit } from "../../cycle/read-table.js";
 import type { SpeedUnit } from "../../cycle/speed-unit.js";
 import type { Fraction } from "../../fraction.js";
-import { readGrade } from "../road-load.js";
+import { readGrade } from "../road-load-numbers.js";
 
 /** One run of a coast-down: speeds while the vehicle rolls in neutral. Signs are as driven, whichever way the run goes. */
 export interface CoastDownRun {
@@ -15,6 +15,8 @@ export interface CoastDownRun {
   readonly speed: ArrayLike<number>;
   /** Mean wind against the vehicle, negative from behind; still air when left out. Not together with `airSpeed`. */
   readonly headWind?: Quantity<Speed> | undefined;
+  /** Mean wind across the path, either sign: it is judged, not corrected. Unknown when left out. */
+  readonly crossWind?: Quantity<Speed> | undefined;
   /** Speed of the air along the path at every row, from an instrument on board, in the unit of the speeds. */
   readonly airSpeed?: ArrayLike<number> | undefined;
   /** Rise over run in the direction of this run, positive uphill; level when left out. */
@@ -30,6 +32,8 @@ export interface RunRead {
   readonly speed: Float64Array;
   readonly headWind: Float64Array;
   readonly windGiven: boolean;
+  /** In m/s; undefined when it was not given. */
+  readonly crossWind: number | undefined;
   readonly onBoard: boolean;
   readonly grade: number;
   /** In °C. */
@@ -67,12 +71,13 @@ function readRun(
   common: AirDensityOptions,
 ): RunRead {
   const optional = ["airSpeed?", "grade?", "air?"];
-  const { headWind } = readOptions(
-    name,
-    run,
-    { headWind: { unit: "m/s", atLeast: -STRONGEST_WIND, atMost: STRONGEST_WIND, optional: true } },
-    ["direction", "time", "speed", ...optional],
-  );
+  const wind = { unit: "m/s", atLeast: -STRONGEST_WIND, atMost: STRONGEST_WIND, optional: true } as const;
+  const { headWind, crossWind } = readOptions(name, run, { headWind: wind, crossWind: wind }, [
+    "direction",
+    "time",
+    "speed",
+    ...optional,
+  ]);
   if (run.direction !== "out" && run.direction !== "back") {
     throw new InputError(
       "WRONG_CHOICE",
@@ -113,6 +118,7 @@ function readRun(
     speed,
     headWind: rows,
     windGiven: headWind !== undefined || airSpeed !== undefined,
+    crossWind,
     onBoard: airSpeed !== undefined,
     grade: readGrade(run.grade),
     density: airDensity(own).in("kg/m³"),

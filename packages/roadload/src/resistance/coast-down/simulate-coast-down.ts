@@ -1,6 +1,8 @@
 import { InputError, type Quantity, readOptions, type Speed, type Time } from "@tarewatt/units";
 import type { Fraction } from "../../fraction.js";
-import { assertRoadLoad, type RoadLoad, readGrade, splitNumbers } from "../road-load.js";
+import { assertRoadLoad } from "../assert-road-load.js";
+import type { RoadLoad } from "../road-load.js";
+import { readGrade, splitNumbers } from "../road-load-numbers.js";
 import { type PreparedRun, simulate } from "./simulate.js";
 
 /** Options of {@link simulateCoastDown}. */

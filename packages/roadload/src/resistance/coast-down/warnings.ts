@@ -1,6 +1,7 @@
 import { outsideRule, type TyreTemperatureRule } from "../tyre-temperature.js";
 import type { CoastDownFit } from "./fit.js";
 import { forceDeviation } from "./force-deviation.js";
+import { crossWindWarning } from "./not-corrected.js";
 import type { RunRead } from "./read-runs.js";
 import { FEWEST_RUNS } from "./spread.js";
 
@@ -51,6 +52,7 @@ export function coastDownWarnings(judged: Judged): string[] {
     ...rejectedWarning(judged.fit),
     ...outsideRule(rule, ...runs.map(({ temperature }) => temperature), reference),
     ...windAndGrade(judged),
+    ...crossWindWarning(runs),
   ];
 }
 

@@ -341,3 +341,24 @@ describe("the solver of least squares", () => {
     expect(leastSquares([new Float64Array(4)], x)).toBeUndefined();
   });
 });
+
+describe("wind across the path", () => {
+  it("says that yaw is not corrected, and doubts a cross wind beyond 8 km/h (SAE J1263, seen in a summary)", () => {
+    const { time, speed } = table();
+    const pair = (more: object): CoastDownRun[] => [
+      { direction: "out", time, speed, ...more },
+      { direction: "back", time, speed, ...more },
+    ];
+    const still = { headWind: q("0 m/s") };
+    expect(analyse(pair(still)).notCorrected.map((each) => each.slice(0, 4))).toEqual(["yaw:"]);
+    expect(analyse(pair({})).notCorrected.join()).toContain("wind along the path");
+    const across = (kmh: number) => analyse(pair({ ...still, crossWind: quantity(kmh, "km/h") }));
+    const doubts = (kmh: number) => across(kmh).warnings.filter((each) => each.includes("cross wind"));
+    expect(doubts(7.9)).toEqual([]);
+    // tan⁻¹(20/80) = 14.04°; √(1 + 0.25²) = 1.0308
+    expect(doubts(20).join()).toMatch(/20\.0 km\/h.*14\.0°, 3\.1 % faster/);
+    expect(doubts(-20)).toEqual(doubts(20));
+    expect(numbersOf(across(20))).toEqual(numbersOf(across(0)));
+    expect(codeOf(() => across(200))).toBe("OUT_OF_RANGE");
+  });
+});
