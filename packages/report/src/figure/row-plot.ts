@@ -6,8 +6,8 @@ import { lineWidth, wrapTo } from "./text-width.js";
 import { apart } from "./ticks.js";
 import { type AcrossAxis, acrossAxis, axisRoom, fittingTicks, tickText } from "./value-axis.js";
 
-/** @internal A row of a picture: its name on the left, its numbers on the right. */
-export interface PlotRow {
+/** A row of a picture: its name on the left, its numbers on the right. */
+interface PlotRow {
   readonly label: string;
   /** Numbers printed at the end of the row. */
   readonly note: string;

@@ -1,3 +1,6 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import Ajv from "ajv";
 import { parse } from "vega";
 import { compile, type TopLevelSpec } from "vega-lite";
 import { describe, expect, it } from "vitest";
@@ -41,6 +44,18 @@ function complaints(spec: unknown): string[] {
   return heard;
 }
 
+// The published schema of Vega-Lite 6, as its own package ships it.
+const schema = JSON.parse(
+  readFileSync(createRequire(import.meta.url).resolve("vega-lite/vega-lite-schema.json"), "utf8"),
+) as object;
+const valid = new Ajv({ strict: false, validateFormats: false }).compile(schema);
+
+describe("the schema of Vega-Lite", () => {
+  it("refuses a specification that is wrong", () => {
+    expect(valid({ ...figures.bar.spec, layer: [{ mark: "smear" }] })).toBe(false);
+  });
+});
+
 describe.each(all)("a figure of the kind %s", (kind, figure) => {
   it("is plain data that survives JSON, and prints the same afterwards", () => {
     const copy = JSON.parse(JSON.stringify(figure)) as Figure;
@@ -60,6 +75,7 @@ describe.each(all)("a figure of the kind %s", (kind, figure) => {
 
   it.each(sizes)("is a specification without a complaint of the compiler, for %s", (_name, size) => {
     expect(complaints(figureToVegaLite(figure, size))).toEqual([]);
+    expect(valid(figureToVegaLite(figure, size)), JSON.stringify(valid.errors?.slice(0, 3))).toBe(true);
   });
 
   it("is as large as it was asked to be", async () => {

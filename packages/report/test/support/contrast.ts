@@ -1,5 +1,5 @@
 /** Relative luminance of "#rrggbb" as WCAG 2 defines it (definition "relative luminance"; from memory). */
-export function luminance(colour: string): number {
+function luminance(colour: string): number {
   const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((start) => {
     const value = Number.parseInt(colour.slice(start, start + 2), 16) / 255;
     return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
