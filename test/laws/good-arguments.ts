@@ -289,6 +289,8 @@ const vehicleOnSale = {
   ...{ packEnergy: q("90 kWh"), usableEnergy: q("85 kWh"), equipment: ["tow bar"], grade: "measured", date: "2026" },
 };
 
+const ofFigure = { title: "t", description: "d", x: { title: "Range", unit: "km", also: "mi" } };
+
 export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> = {
   "units.q": () => ["5 kg"],
   "units.quantity": () => [5, "kg"],
@@ -862,6 +864,40 @@ export const goodArguments: Readonly<Record<string, () => readonly unknown[]>> =
   "report.tableToHtml": () => [{ ...table(tableOptions) }],
   "report.tableToMarkdown": () => [{ ...table(tableOptions) }],
   "report.lineFigure": () => [figureOptions],
+  "report.intervalFigure": () => [
+    { ...ofFigure, rows: [{ label: "a", value: 2, low: 1, high: 3, least: 0, most: 4, target: q("3 km") }] },
+  ],
+  "report.stackFigure": () => [{ ...ofFigure, bars: [{ label: "a", parts: [{ name: "b", value: 2 }] }] }],
+  "report.bridgeFigure": () => [
+    { ...ofFigure, from: { label: "a", value: 2 }, steps: [{ label: "b", change: q("1 km") }], to: "c" },
+  ],
+  "report.barFigure": () => [{ ...ofFigure, rows: [{ label: "a", value: 2, low: 1, high: 3, within: 1 }] }],
+  "report.distributionFigure": () => [
+    {
+      ...{ ...ofFigure, bins: [{ from: 1, to: 2, count: 3 }], median: 1.5, low: 1.2, high: q("1.8 km") },
+      targets: [{ label: "a", value: 2, chance: 0.1 }],
+    },
+  ],
+  "report.pointFigure": () => [
+    {
+      ...{ ...ofFigure, y: { title: "Mass", unit: "kg" } },
+      points: [{ label: "a", x: 2, xLow: 1, xHigh: 3, y: q("2 kg"), yLow: 1, yHigh: 3, subject: true }],
+    },
+  ],
+  "report.layoutFigure": () => [
+    {
+      ...{ title: "t", description: "d" },
+      views: [{ title: "v", width: 9, height: 9, shapes: [{ shape: "circle", x: 0, y: 0, diameter: 3 }] }],
+    },
+  ],
+  "report.panelFigure": () => [
+    {
+      ...{ title: "t", description: "d", x: { title: "Time", unit: "min" } },
+      panels: [
+        { y: { title: "Power", unit: "kW" }, series: [{ name: "a", points: [{ x: 1, y: 2, low: 1, high: 3 }] }] },
+      ],
+    },
+  ],
   "report.figureToText": () => [{ ...lineFigure(figureOptions) }],
   "report.figureToCsv": () => [{ ...lineFigure(figureOptions) }],
   "report.figureToMarkdown": () => [{ ...lineFigure(figureOptions) }],

@@ -11,6 +11,16 @@ export { barFigure } from "./figure/bar-figure.js";
 export type { BridgeFigure, BridgeFigureOptions, BridgeFigureRow, BridgeStart, BridgeStep } from "./figure/bridge.js";
 export { bridgeFigure } from "./figure/bridge-figure.js";
 export type {
+  DensityPoint,
+  DistributionFigure,
+  DistributionFigureOptions,
+  DistributionFigureRow,
+  DistributionTarget,
+  HistogramBin,
+  ReadDistributionTarget,
+} from "./figure/distribution.js";
+export { distributionFigure } from "./figure/distribution-figure.js";
+export type {
   Axis,
   Figure,
   FigureParts,
@@ -33,9 +43,23 @@ export { figureToMarkdown } from "./figure/figure-markdown.js";
 export { figureToText } from "./figure/figure-text.js";
 export type { IntervalFigure, IntervalFigureOptions, IntervalFigureRow, IntervalRow } from "./figure/interval.js";
 export { intervalFigure } from "./figure/interval-figure.js";
+export type {
+  LayoutCircle,
+  LayoutFigure,
+  LayoutFigureOptions,
+  LayoutFigureRow,
+  LayoutRectangle,
+  LayoutShape,
+  LayoutView,
+} from "./figure/layout.js";
+export { layoutFigure } from "./figure/layout-figure.js";
 export { lineFigure } from "./figure/line-figure.js";
 export type { FigureTheme } from "./figure/look.js";
+export type { Panel, PanelFigure, PanelFigureOptions, PanelFigureRow } from "./figure/panel.js";
+export { panelFigure } from "./figure/panel-figure.js";
 export type { PictureSize } from "./figure/picture-size.js";
+export type { LabelledPoint, PointFigure, PointFigureOptions, PointFigureRow } from "./figure/point.js";
+export { pointFigure } from "./figure/point-figure.js";
 export type { StackBar, StackFigure, StackFigureOptions, StackFigureRow, StackPart } from "./figure/stack.js";
 export { stackFigure } from "./figure/stack-figure.js";
 export { figureToSvg } from "./figure/to-svg.js";

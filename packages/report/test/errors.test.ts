@@ -72,6 +72,11 @@ function* spoilt(thing: object, depth: number): Generator<object> {
   }
 }
 
+/** Every row is read in the same way: to spoil all of them, thousands of cells too, would only take long. */
+const fewShapes = Object.fromEntries(
+  Object.entries(figures).map(([kind, figure]) => [kind, { ...figure, rows: figure.rows.slice(0, 2) }]),
+);
+
 const tablePrinters = { tableToText, tableToMarkdown, tableToHtml, tableToCsv };
 const figurePrinters = { figureToText, figureToMarkdown, figureToCsv, figureToVegaLite };
 const workingPrinters = { workingToText, workingToMarkdown, workingToHtml, references };
@@ -127,7 +132,7 @@ describe("whatever is handed over, errors are the library's own", () => {
       4,
       print,
     ]),
-    ...Object.entries(figures).flatMap(([kind, figure]) =>
+    ...Object.entries(fewShapes).flatMap(([kind, figure]) =>
       Object.entries(figurePrinters).map(([name, print]): [string, object, number, (thing: never) => unknown] => [
         `${name} of a ${kind} figure`,
         { ...figure, spec: {} },

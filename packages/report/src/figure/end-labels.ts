@@ -9,7 +9,7 @@ import { keepInside, spreadApart } from "./spread-apart.js";
 import { lineWidth, wrapTo } from "./text-width.js";
 
 const GAP = 5;
-/** @internal Room for the leaders between the plot and its labels. */
+/** Room for the leaders between the plot and its labels. */
 const LEADER = 20;
 // Up to so many bands each one is labelled where it is; more would only repeat what the caption says.
 const MOST_BAND_LABELS = 2;

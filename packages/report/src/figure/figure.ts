@@ -1,6 +1,10 @@
 import type { BarFigure } from "./bar.js";
 import type { BridgeFigure } from "./bridge.js";
+import type { DistributionFigure } from "./distribution.js";
 import type { IntervalFigure } from "./interval.js";
+import type { LayoutFigure } from "./layout.js";
+import type { PanelFigure } from "./panel.js";
+import type { PointFigure } from "./point.js";
 import type { StackFigure } from "./stack.js";
 
 /** Plain JSON data. */
@@ -135,4 +139,13 @@ export interface LineFigure extends FigureParts<"line", FigureRow> {
  * A figure as plain, frozen data. {@link figureToVegaLite}, {@link figureToSvg}, {@link figureToText}, {@link figureToMarkdown},
  * {@link figureToHtml} and {@link figureToCsv} print every kind of it. In a notebook it shows itself.
  */
-export type Figure = LineFigure | IntervalFigure | StackFigure | BridgeFigure | BarFigure;
+export type Figure =
+  | LineFigure
+  | IntervalFigure
+  | StackFigure
+  | BridgeFigure
+  | BarFigure
+  | DistributionFigure
+  | PointFigure
+  | LayoutFigure
+  | PanelFigure;

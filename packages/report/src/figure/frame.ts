@@ -1,5 +1,7 @@
 import type { LinePanel } from "./line-spec.js";
+import { letters } from "./paper.js";
 import { apart, boundsOf, roundTicks, type Ticks } from "./ticks.js";
+import { fittingTicks } from "./value-axis.js";
 
 /** One direction of the plot. */
 interface Direction {
@@ -26,7 +28,7 @@ export function acrossOf(panels: readonly LinePanel[], width: number, scale: num
     ...targets.flatMap(({ x }) => (x === undefined ? [] : [x])),
   ]);
   const domain = apart(...boundsOf(xs));
-  const round = roundTicks(...domain, Math.max(2, width / (80 * scale)));
+  const round = fittingTicks(...domain, width, letters.small * scale);
   const inside = round.values.filter((tick) => tick >= domain[0] && tick <= domain[1]);
   return direction(domain, { ...round, values: inside }, [0, width]);
 }

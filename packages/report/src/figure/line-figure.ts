@@ -6,7 +6,7 @@ import { readTargets, rowsOf } from "./line-kind.js";
 import { lineSpec } from "./line-spec.js";
 import { readSize } from "./picture-size.js";
 import { readAxis, readSeries } from "./read-line.js";
-import { readWords, wordKeys } from "./words.js";
+import { bandReading, readWords, wordKeys } from "./words.js";
 
 /**
  * A figure of one or more lines, each with its spread as a band, and targets to compare with.
@@ -40,10 +40,8 @@ export function lineFigure(options: LineFigureOptions): LineFigure {
   const named = readOptionalText("band", options.band);
   const banded = rows.some(({ low }) => low !== undefined);
   const band = banded ? (named ?? "P10 to P90") : "";
-  // Only the usual band says what its line is; of another one we know no more than its name.
-  const reading = named === undefined ? `Line: P50; shaded band: ${band}` : `Shaded band: ${band}`;
   const content = {
-    ...{ kind: "line" as const, ...readWords(options, band === "" ? "" : reading) },
+    ...{ kind: "line" as const, ...readWords(options, bandReading(band, named)) },
     ...{ x: readAxis("x", options.x), y: readAxis("y", options.y) },
     ...{ series, targets: readTargets(options.targets ?? []), band, rows },
   };

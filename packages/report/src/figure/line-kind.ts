@@ -78,7 +78,8 @@ function lineGrid({ title, x, y, rows, targets, caption }: LineContent): Grid {
   };
 }
 
-function targetNote({ label, value, x: across }: LineTarget, { x, y }: Pick<LineContent, "x" | "y">): string {
+/** @internal What a table says about a target. */
+export function targetNote({ label, value, x: across }: LineTarget, { x, y }: Pick<LineContent, "x" | "y">): string {
   const [axis, at] = value === undefined ? [x, across ?? 0] : [y, value];
   const place = withUnit(formatPlaces(at, commonPlaces([at], MOST_DIGITS_OF_X)), axis.unit);
   return `${label} (rule at ${axis.title.toLowerCase()} ${place})`;

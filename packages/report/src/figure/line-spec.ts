@@ -34,7 +34,7 @@ interface LinePanels {
 // Few points are shown as dots too: a reader should see what was computed and what is only the line between.
 const MOST_DOTS = 15;
 const USUAL = { one: 360, several: 190 } as const;
-const LEAST = 90;
+const LEAST = 60;
 // Between a panel and the title of the next one.
 const BETWEEN = 16;
 

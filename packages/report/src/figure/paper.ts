@@ -49,7 +49,7 @@ export function paper(words: Words, size: ReadSize, edges: Edges, { needs, usual
   const height = size.height === undefined ? usual : size.height - head - foot;
   if (height < needs) throw noRoom(size, Math.ceil(needs + head + foot));
   const width = inner - edges.left - edges.right;
-  const left = -edges.left;
+  const left = 0 - edges.left;
   const placed = (lines: readonly string[], top: number, lead: number): readonly PlacedText[] =>
     lines.map((text, line) => ({ text, x: left, y: top + (line + 0.5) * lead }));
   const wording: readonly Layer[] = [

@@ -6,7 +6,7 @@ import { lineWidth, wrapTo } from "./text-width.js";
 import { apart } from "./ticks.js";
 import { type AcrossAxis, acrossAxis, axisRoom, fittingTicks, tickText } from "./value-axis.js";
 
-/** @internal A row of a picture: its name on the left, its numbers on the right. */
+/** A row of a picture: its name on the left, its numbers on the right. */
 interface PlotRow {
   readonly label: string;
   /** Numbers printed at the end of the row. */

@@ -11,7 +11,7 @@ const TITLE_ROW = 20;
 // Between the title and the uppermost number.
 const CLEAR = 8;
 
-/** @internal Lines of the title: it stands level above the axis, where it reads without turning the head. */
+/** Lines of the title: it stands level above the axis, where it reads without turning the head. */
 function uprightTitle(axis: Axis, { width, scale }: ReadSize): readonly string[] {
   return wrapTo(headLine(axis), width - 32 * scale, letters.label * scale);
 }

@@ -19,3 +19,10 @@ export function readWords(
     .join(" ");
   return { title, caption, description: readText("description", options.description) };
 }
+
+/** @internal What the caption says about lines and bands. */
+export function bandReading(band: string, named: string | undefined): string {
+  if (band === "") return "";
+  // Only the usual band says what its line is; of another one we know no more than its name.
+  return named === undefined ? `Line: P50; shaded band: ${band}` : `Shaded band: ${band}`;
+}
