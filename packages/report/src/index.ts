@@ -5,7 +5,7 @@
  */
 
 export { ReportError, type ReportErrorCode } from "./check/errors.js";
-export type { Remark } from "./check/remark.js";
+export type { Remark, RemarkWithText } from "./check/remark.js";
 export type {
   Axis,
   Figure,

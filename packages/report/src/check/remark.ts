@@ -1,2 +1,8 @@
-/** Something that a reader is told: a text, or an object that carries one, such as a caution of a pack with its code and source. */
-export type Remark = string | { readonly text: string };
+/** A remark that says more than its text: a caution of a pack, say, with its code and source. */
+export interface RemarkWithText {
+  /** What a reader is told; plain, no markup. */
+  readonly text: string;
+}
+
+/** Something that a reader is told. */
+export type Remark = string | RemarkWithText;
