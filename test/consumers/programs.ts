@@ -93,3 +93,28 @@ export const mistakeCodes = [
   ...["UNKNOWN_UNIT", "NUMBER_SYNTAX", "UNIT_SYNTAX", "WRONG_DIMENSION", "WRONG_KIND", "TEMPERATURE_POINT"],
   ...["NOT_A_PLAIN_NUMBER", "NOT_FINITE", "UNIT_SYNTAX", "NUMBER_SYNTAX", "UNKNOWN_OPTION"],
 ];
+
+/** A first estimate as a page would bundle it. */
+export const firstEstimate = `import { around, estimateVehicle } from "@tarewatt/estimate";
+import { prismaticCell } from "@tarewatt/pack";
+import { referenceAir, wltc3b } from "@tarewatt/roadload";
+import { q } from "@tarewatt/units";
+const size = { thickness: q("52 mm"), width: q("148 mm"), height: q("102 mm") };
+const van = estimateVehicle({
+  name: "van (invented)",
+  base: { mass: around(q("1900 kg"), 0.05), referencePackMass: q("550 kg") },
+  cell: prismaticCell({ ...size, capacity: q("140 Ah"), nominalVoltage: q("3.65 V"), mass: q("2.03 kg") }),
+  pack: { energy: q("98 kWh"), nominalVoltage: q("350 V"), cellMassFraction: 0.74, usableFraction: 0.93 },
+  payload: q("172 kg"),
+  dragCoefficient: around(0.285, 0.05),
+  frontalArea: q("2.9 m²"),
+  rollingResistanceCoefficient: around(0.0088, 0.1),
+  airDensity: referenceAir.wltp.density,
+  drivetrain: { efficiency: 0.875, recoveredShare: 0.88, contains: ["gears", "motor", "inverter"] },
+  accessories: q("350 W"),
+  chargingEfficiency: 0.89,
+  conditions: [wltc3b],
+  draws: 1024,
+});
+out(van.on(wltc3b).range.p10.format());
+`;

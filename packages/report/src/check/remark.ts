@@ -1,8 +1,8 @@
-/** A remark that carries its text among other things, such as a caution of a pack with its code and source. */
+/** A remark that says more than its text: a caution of a pack, say, with its code and source. */
 export interface RemarkWithText {
-  /** What a reader is told. */
+  /** What a reader is told; plain, no markup. */
   readonly text: string;
 }
 
-/** Something that a reader is told: a text, or an object that carries one. */
+/** Something that a reader is told. */
 export type Remark = string | RemarkWithText;

@@ -20,7 +20,7 @@ export function isListOfNamed(thing: unknown): thing is readonly Named[] {
   return Array.isArray(thing) && thing.length > 0 && thing.every(isNamed);
 }
 
-/** @internal What a cell shows of a part; undefined where the part fits none. */
+/** What a cell shows of a part; undefined where the part fits none. */
 function cellOf(part: unknown): TableCell {
   if (typeof part === "boolean") return part ? "yes" : "no";
   if (typeof part === "string") return part === "" ? undefined : part;

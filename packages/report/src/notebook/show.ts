@@ -95,7 +95,10 @@ function stepsOf(result: object): readonly Step[] {
 function bundle({ tables, warnings, cautions, steps }: ShownResult): MimeBundle {
   const told = [...warnings.map((text) => ["Doubtful", text]), ...cautions.map((text) => ["Caution", text])] as const;
   const html = told.map(([kind = "", text = ""]) => `<p><strong>${kind}.</strong> ${escapeHtml(text)}</p>\n`);
-  const working = steps.length === 0 ? "" : `<details><summary>Working</summary>\n${workingToHtml(steps)}</details>\n`;
+  // Steps that come with tables wait to be asked for.
+  const open = tables.length === 0 ? " open" : "";
+  const working =
+    steps.length === 0 ? "" : `<details${open}><summary>Working</summary>\n${workingToHtml(steps)}</details>\n`;
   return {
     "text/plain": [
       ...tables.map(tableToText),

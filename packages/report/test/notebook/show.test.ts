@@ -75,6 +75,7 @@ describe("a result that is shown", () => {
     expect(show(van.working(wltc3b)).steps).toEqual(van.working(wltc3b));
     expect(show(steps).tables).toEqual([]);
     expect(bundleOf(show(pack))["text/html"]).toContain("<details><summary>Working</summary>");
+    expect(bundleOf(show(steps))["text/html"]).toContain("<details open><summary>Working</summary>");
   });
 
   it("prints what numbers cannot say: texts in a row, yes and no", () => {
