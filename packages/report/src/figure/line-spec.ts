@@ -23,7 +23,7 @@ export interface LinePanel {
 }
 
 /** @internal Lines in panels that share their horizontal axis. */
-interface LinePanels {
+export interface LinePanels {
   readonly title: string;
   readonly caption: string;
   readonly description: string;
@@ -45,7 +45,7 @@ export function lineSpec(content: LineContent, size: ReadSize): VegaLiteSpec {
 }
 
 /** @internal Panels of lines, one below the other. */
-function panelsSpec(content: LinePanels, size: ReadSize): VegaLiteSpec {
+export function panelsSpec(content: LinePanels, size: ReadSize): VegaLiteSpec {
   // How wide the numbers of the vertical axes are depends on the heights of the panels, and not the other way round.
   const first = layOut(content, 60 * size.scale, size);
   const left = Math.max(...first.frames.map(({ y }) => uprightRoom(y.ticks, size)));
