@@ -45,7 +45,8 @@ export function chanceFigure(estimate: VehicleEstimate, needed: Solution<Quantit
     y: { title: "Chance", unit: "%" },
     series: [{ name: "chance", points }],
     targets: [{ x: likely, label: "announced pack" }],
-    caption: "Every larger pack is also heavier: its mass is counted.",
+    caption:
+      "Each pack has exactly that energy; the announced one is not known so well, so its chance differs. Every larger pack is also heavier: its mass is counted.",
     source,
     description: `The chance of reaching ${announced.range} rises with pack energy and is even at about ${even} kWh; the announced pack has ${likely} kWh.`,
   });

@@ -192,6 +192,7 @@ export {
   driveUntilEmpty,
   type EmptyResult,
 } from "./energy/drive-until-empty.js";
+export type { ClimateDraw, DrivenVehicle } from "./energy/driven-vehicle.js";
 export type { Ledger, LedgerCause, LedgerEntry, PowerLedger, PowerLedgerEntry } from "./energy/ledger.js";
 export {
   type DrivingEnergyInputs,

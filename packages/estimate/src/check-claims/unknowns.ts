@@ -64,8 +64,14 @@ export function unknownsOf(
     const [from, to] = [numberIn(before[1] as number, "1"), numberIn(after[1] as number, unit)];
     return Object.freeze({
       ...{ input, meaning, before: spreadOf(before), after: spreadOf(after), moved },
-      words: `${meaning} ${from} → ${to} (${moved > 0 ? "+" : "−"}${rounded(Math.abs(moved), 1)} sd)`,
+      words: `${meaning} ${from} → ${to} (${signed(moved)} sd)`,
     });
   });
   return Object.freeze(unknowns.sort((a, b) => Math.abs(b.moved) - Math.abs(a.moved)));
+}
+
+/** To one decimal, with its sign unless that decimal is nought. */
+function signed(deviations: number): string {
+  const size = rounded(Math.abs(deviations), 1);
+  return Number(size) === 0 ? size : `${deviations > 0 ? "+" : "−"}${size}`;
 }

@@ -1,39 +1,34 @@
 import { InputError } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
-import { readKeys, readList, readOptionalText, readRecord, readString, readText } from "../check/read.js";
+import { readKeys, readList, readOptionalText, readRecord, readText } from "../check/read.js";
 import type { BarFigure, BarFigureOptions, BarFigureRow, BarRow } from "./bar.js";
-import { type DataTable, dataColumns, dataGrid, dataRecords } from "./data-table.js";
+import { type DataTable, dataColumns } from "./data-table.js";
 import type { VegaLiteSpec } from "./figure.js";
-import type { ReadFigure } from "./kind.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { type Layer, pixels, withData } from "./layers.js";
 import { readMeasure, readOptionalMeasure, readValueAxis } from "./measure.js";
 import type { ReadSize } from "./picture-size.js";
 import { printerOf, printInterval } from "./print-value.js";
 import { rowPicture } from "./row-plot.js";
 import { boundsOf } from "./ticks.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a bar figure is drawn and printed from. */
 export type BarContent = Omit<BarFigure, "spec">;
 
 /** @internal Reads a figure that was made before. */
 export function readBarFigure(given: BarFigure): ReadFigure {
-  const { title, caption, description, x, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, rows } = figure;
   const axis = readValueAxis("x", x);
   const content: BarContent = {
     kind: "bar",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: axis,
     rows: readBarRows(rows, axis.unit),
   };
   const data = barData(content);
-  return {
-    ...content,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => barSpec(content, size),
-  };
+  return readOf(content, data, barSpec);
 }
 
 /** @internal */

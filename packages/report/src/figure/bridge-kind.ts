@@ -1,14 +1,15 @@
-import { readKeys, readList, readRecord, readString, readText } from "../check/read.js";
+import { readKeys, readList, readRecord, readText } from "../check/read.js";
 import type { BridgeFigure, BridgeFigureOptions, BridgeFigureRow } from "./bridge.js";
-import { type DataTable, dataColumns, dataGrid, dataRecords } from "./data-table.js";
+import { type DataTable, dataColumns } from "./data-table.js";
 import type { VegaLiteSpec } from "./figure.js";
-import type { ReadFigure } from "./kind.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { type Layer, pixels, rules, withData } from "./layers.js";
 import { readMeasure, readOptionalMeasure, readValueAxis } from "./measure.js";
 import type { ReadSize } from "./picture-size.js";
 import { printerOf } from "./print-value.js";
 import { rowPicture } from "./row-plot.js";
 import { boundsOf } from "./ticks.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a bridge is drawn and printed from. */
 export type BridgeContent = Omit<BridgeFigure, "spec">;
@@ -17,23 +18,17 @@ const THICKNESS = 20;
 
 /** @internal Reads a figure that was made before. */
 export function readBridgeFigure(given: BridgeFigure): ReadFigure {
-  const { title, caption, description, x, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, rows } = figure;
   const axis = readValueAxis("x", x);
   const content: BridgeContent = {
     kind: "bridge",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: axis,
     rows: readBridgeRows(rows, axis.unit),
   };
   const data = bridgeData(content);
-  return {
-    ...content,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => bridgeSpec(content, size),
-  };
+  return readOf(content, data, bridgeSpec);
 }
 
 /** @internal The rows of a bridge, from its two ends and the causes between. */

@@ -1,7 +1,6 @@
 import { describeGiven, InputError, readNumber } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
-import { readKeys, readList, readRecord, readString, readText } from "../check/read.js";
-import { dataGrid, dataRecords } from "./data-table.js";
+import { readKeys, readList, readRecord, readText } from "../check/read.js";
 import type {
   DensityPoint,
   DistributionFigure,
@@ -12,22 +11,22 @@ import type {
   ReadDistributionTarget,
 } from "./distribution.js";
 import { distributionSpec, targetText } from "./distribution-spec.js";
-import type { ReadFigure } from "./kind.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { readMeasure, readOptionalMeasure, readValueAxis } from "./measure.js";
 import { printerOf } from "./print-value.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a distribution is drawn and printed from. */
 export type DistributionContent = Omit<DistributionFigure, "spec">;
 
 /** @internal Reads a figure that was made before. */
 export function readDistributionFigure(given: DistributionFigure): ReadFigure {
-  const { title, caption, description, x, rows, median, low, high, targets } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, rows, median, low, high, targets } = figure;
   const axis = readValueAxis("x", x);
   const content: DistributionContent = {
     kind: "distribution",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: axis,
     ...readMarks({ median, low, high }, axis.unit),
     targets: readDistributionTargets(targets, axis.unit),
@@ -39,14 +38,7 @@ export function readDistributionFigure(given: DistributionFigure): ReadFigure {
     { title: "Density", unit: "", values: content.rows.map(({ density }) => density) },
   ];
   const data = { columns, notes: notesOf(content) };
-  return {
-    title: content.title,
-    caption: content.caption,
-    description: content.description,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => distributionSpec(content, size),
-  };
+  return readOf(content, data, distributionSpec);
 }
 
 function notesOf({ x, median, low, high, targets }: DistributionContent): readonly string[] {

@@ -1,39 +1,34 @@
 import { InputError } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
-import { readKeys, readList, readOptionalText, readRecord, readString, readText } from "../check/read.js";
-import { type DataTable, dataColumns, dataGrid, dataRecords } from "./data-table.js";
+import { readKeys, readList, readOptionalText, readRecord, readText } from "../check/read.js";
+import { type DataTable, dataColumns } from "./data-table.js";
 import type { ValueAxis, VegaLiteSpec } from "./figure.js";
 import type { IntervalFigure, IntervalFigureOptions, IntervalFigureRow, IntervalRow } from "./interval.js";
-import type { ReadFigure } from "./kind.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { type Layer, pixels, withData } from "./layers.js";
 import { readMeasure, readOptionalMeasure, readValueAxis } from "./measure.js";
 import type { ReadSize } from "./picture-size.js";
 import { type Printer, printerOf, printInterval } from "./print-value.js";
 import { rowPicture } from "./row-plot.js";
 import { boundsOf } from "./ticks.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What an interval figure is drawn and printed from. */
 export type IntervalContent = Omit<IntervalFigure, "spec">;
 
 /** @internal Reads a figure that was made before. */
 export function readIntervalFigure(given: IntervalFigure): ReadFigure {
-  const { title, caption, description, x, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, rows } = figure;
   const axis = readValueAxis("x", x);
   const content: IntervalContent = {
     kind: "interval",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: axis,
     rows: readIntervalRows(rows, axis.unit),
   };
   const data = intervalData(content);
-  return {
-    ...content,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => intervalSpec(content, size),
-  };
+  return readOf(content, data, intervalSpec);
 }
 
 /** @internal */

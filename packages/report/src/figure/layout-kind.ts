@@ -1,9 +1,10 @@
 import { describeGiven, InputError, readNumber } from "@tarewatt/units";
-import { readKeys, readList, readRecord, readString, readText, refuseRepeats } from "../check/read.js";
+import { readKeys, readList, readRecord, readText, refuseRepeats } from "../check/read.js";
 import { dataGrid, dataRecords } from "./data-table.js";
 import type { ReadFigure } from "./kind.js";
 import type { LayoutFigure, LayoutFigureRow, LayoutShape, LayoutView } from "./layout.js";
 import { layoutSpec } from "./layout-spec.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a layout is drawn and printed from. */
 export type LayoutContent = Omit<LayoutFigure, "spec">;
@@ -14,12 +15,11 @@ const LARGEST = 1e6;
 
 /** @internal Reads a figure that was made before. */
 export function readLayoutFigure(given: LayoutFigure): ReadFigure {
-  const { title, caption, description, views, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { views, rows } = figure;
   const content: LayoutContent = {
     kind: "layout",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     views: readViews(views),
     rows: Object.freeze(readList("rows", rows).map((row, index) => readRow(row, `rows[${index}]`))),
   };

@@ -1,4 +1,4 @@
-import { readList, readRecord, readString, readText } from "../check/read.js";
+import { readList, readRecord, readString } from "../check/read.js";
 import { plainLine } from "../escape/plain.js";
 import { withUnit } from "../escape/with-unit.js";
 import { type Grid, headLine } from "../table/grid.js";
@@ -7,24 +7,24 @@ import type { FigureRow, LineFigure, LineSeries, LineTarget } from "./figure.js"
 import type { ReadFigure } from "./kind.js";
 import { type LineContent, lineSpec } from "./line-spec.js";
 import { readAxis, readSeries, readTarget } from "./read-line.js";
+import { readMadeWords } from "./words.js";
 
 const DIGITS = 4;
 const MOST_DIGITS_OF_X = 6;
 
 /** @internal Reads a figure that was made before. */
 export function readLineFigure(given: LineFigure): ReadFigure {
-  const { title, x, y, series, targets, caption, band, description } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, y, series, targets, band } = figure;
   const lines = readSeries(series);
   const content: LineContent = Object.freeze({
     kind: "line",
-    title: readText("title", title),
+    ...readMadeWords(figure),
     x: readAxis("x", x),
     y: readAxis("y", y),
     series: lines,
     targets: readTargets(targets),
-    caption: readString("caption", caption),
     band: readString("band", band),
-    description: readText("description", description),
     rows: rowsOf(lines),
   });
   return {

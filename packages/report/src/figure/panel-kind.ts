@@ -1,13 +1,14 @@
 import { InputError } from "@tarewatt/units";
-import { readKeys, readList, readRecord, readString, readText, refuseRepeats } from "../check/read.js";
-import { type DataTable, dataColumns, dataGrid, dataRecords } from "./data-table.js";
+import { readKeys, readList, readRecord, readString, refuseRepeats } from "../check/read.js";
+import { type DataTable, dataColumns } from "./data-table.js";
 import type { VegaLiteSpec } from "./figure.js";
-import type { ReadFigure } from "./kind.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { readTargets, rowsOf, targetNote } from "./line-kind.js";
 import { panelsSpec } from "./line-spec.js";
 import type { Panel, PanelFigure, PanelFigureRow } from "./panel.js";
 import type { ReadSize } from "./picture-size.js";
 import { readAxis, readSeries } from "./read-line.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a panel figure is drawn and printed from. */
 export type PanelContent = Omit<PanelFigure, "spec">;
@@ -16,27 +17,19 @@ const MOST_PANELS = 4;
 
 /** @internal Reads a figure that was made before. */
 export function readPanelFigure(given: PanelFigure): ReadFigure {
-  const { title, caption, description, x, panels, band } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, panels, band } = figure;
   const read = readPanels(panels);
   const content: PanelContent = {
     kind: "panel",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: readAxis("x", x),
     panels: read,
     band: readString("band", band),
     rows: panelRows(read),
   };
   const data = panelData(content);
-  return {
-    title: content.title,
-    caption: content.caption,
-    description: content.description,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => panelSpec(content, size),
-  };
+  return readOf(content, data, panelSpec);
 }
 
 /** @internal */

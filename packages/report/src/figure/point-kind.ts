@@ -1,36 +1,29 @@
 import { describeGiven, InputError } from "@tarewatt/units";
 import { ReportError } from "../check/errors.js";
-import { readKeys, readList, readRecord, readString, readText, refuseRepeats } from "../check/read.js";
-import { type DataTable, dataColumns, dataGrid, dataRecords } from "./data-table.js";
-import type { ReadFigure } from "./kind.js";
+import { readKeys, readList, readRecord, readText, refuseRepeats } from "../check/read.js";
+import { type DataTable, dataColumns } from "./data-table.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { readMeasure, readOptionalMeasure, readValueAxis } from "./measure.js";
 import type { LabelledPoint, PointFigure, PointFigureRow } from "./point.js";
 import { pointSpec } from "./point-spec.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What a point figure is drawn and printed from. */
 export type PointContent = Omit<PointFigure, "spec">;
 
 /** @internal Reads a figure that was made before. */
 export function readPointFigure(given: PointFigure): ReadFigure {
-  const { title, caption, description, x, y, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, y, rows } = figure;
   const axes = { x: readValueAxis("x", x), y: readUpright(y) };
   const content: PointContent = {
     kind: "point",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     ...axes,
     rows: readPoints(rows, axes),
   };
   const data = pointData(content);
-  return {
-    title: content.title,
-    caption: content.caption,
-    description: content.description,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size) => pointSpec(content, size),
-  };
+  return readOf(content, data, pointSpec);
 }
 
 /** @internal The vertical axis shows one unit. */

@@ -1,5 +1,5 @@
 import { describeGiven, InputError } from "@tarewatt/units";
-import { readRecord, readString, readText } from "../check/read.js";
+import { readRecord } from "../check/read.js";
 import { readBarFigure } from "./bar-kind.js";
 import { readBridgeFigure } from "./bridge-kind.js";
 import { readDistributionFigure } from "./distribution-kind.js";
@@ -11,6 +11,7 @@ import { readLineFigure } from "./line-kind.js";
 import { readPanelFigure } from "./panel-kind.js";
 import { readPointFigure } from "./point-kind.js";
 import { readStackFigure } from "./stack-kind.js";
+import { type MadeWords, readMadeWords } from "./words.js";
 
 /** @internal A figure that is to be drawn or printed: of any copy of the library, or changed by hand, so it is read again. */
 export function readFigure(given: Figure): ReadFigure {
@@ -40,7 +41,7 @@ export function readFigure(given: Figure): ReadFigure {
 }
 
 /** @internal The words of a figure alone, which is all that a page prints beside a picture. */
-export function readFigureWords(given: Figure): Pick<ReadFigure, "title" | "caption" | "description"> {
+export function readFigureWords(given: Figure): MadeWords {
   const figure = readRecord("figure", given);
   const kinds: readonly unknown[] = [
     "line",
@@ -54,11 +55,7 @@ export function readFigureWords(given: Figure): Pick<ReadFigure, "title" | "capt
     "panel",
   ] satisfies Figure["kind"][];
   if (!kinds.includes(figure.kind)) throw notAFigure(figure);
-  return {
-    title: readText("title", figure.title),
-    caption: readString("caption", figure.caption),
-    description: readText("description", figure.description),
-  };
+  return readMadeWords(figure);
 }
 
 function notAFigure({ kind }: { readonly kind?: unknown }): InputError {

@@ -1,34 +1,27 @@
-import { readKeys, readList, readRecord, readString, readText, refuseRepeats } from "../check/read.js";
-import { type DataTable, dataGrid, dataRecords } from "./data-table.js";
-import type { VegaLiteSpec } from "./figure.js";
-import type { ReadFigure } from "./kind.js";
+import { readKeys, readList, readRecord, readText, refuseRepeats } from "../check/read.js";
+import type { DataTable } from "./data-table.js";
+import { type ReadFigure, readOf } from "./kind.js";
 import { readMeasure, readValueAxis } from "./measure.js";
-import type { ReadSize } from "./picture-size.js";
 import type { StackBar, StackFigure, StackFigureRow } from "./stack.js";
 import { stackSpec } from "./stack-spec.js";
+import { readMadeWords } from "./words.js";
 
 /** @internal What stacked bars are drawn and printed from. */
 export type StackContent = Omit<StackFigure, "spec">;
 
 /** @internal Reads a figure that was made before. */
 export function readStackFigure(given: StackFigure): ReadFigure {
-  const { title, caption, description, x, rows } = readRecord("figure", given);
+  const figure = readRecord("figure", given);
+  const { x, rows } = figure;
   const axis = readValueAxis("x", x);
   const content: StackContent = {
     kind: "stack",
-    title: readText("title", title),
-    caption: readString("caption", caption),
-    description: readText("description", description),
+    ...readMadeWords(figure),
     x: axis,
     rows: readStackRows(rows, axis.unit),
   };
   const data = stackData(content);
-  return {
-    ...content,
-    grid: () => dataGrid(content, data),
-    records: () => dataRecords(data),
-    spec: (size: ReadSize): VegaLiteSpec => stackSpec(content, size),
-  };
+  return readOf(content, data, stackSpec);
 }
 
 /** @internal The parts of all bars, row by row. */

@@ -1,14 +1,18 @@
-import { readOptionalText, readText } from "../check/read.js";
+import { readOptionalText, readString, readText } from "../check/read.js";
 import type { FigureWords } from "./figure.js";
+
+/** @internal The words of a figure that was made: what every kind of figure has. */
+export interface MadeWords {
+  readonly title: string;
+  readonly caption: string;
+  readonly description: string;
+}
 
 /** @internal Names of the options that every figure takes, for the reader of options. */
 export const wordKeys = ["title", "caption?", "source?", "date?", "description"] as const;
 
 /** @internal Title, description and the caption in one line: conditions, how to read the marks, source and date. */
-export function readWords(
-  options: FigureWords,
-  reading: string,
-): { readonly title: string; readonly caption: string; readonly description: string } {
+export function readWords(options: FigureWords, reading: string): MadeWords {
   const title = readText("title", options.title);
   const source = readOptionalText("source", options.source);
   const date = readOptionalText("date", options.date);
@@ -18,6 +22,15 @@ export function readWords(
     .map((part) => (/[.!?]$/.test(part) ? part : `${part}.`))
     .join(" ");
   return { title, caption, description: readText("description", options.description) };
+}
+
+/** @internal The words of a figure that was made before. */
+export function readMadeWords({ title, caption, description }: MadeWords): MadeWords {
+  return {
+    title: readText("title", title),
+    caption: readString("caption", caption),
+    description: readText("description", description),
+  };
 }
 
 /** @internal What the caption says about lines and bands. */

@@ -1,37 +1,17 @@
 import type { Energy, EnergyPerDistance, Length, Power, Quantity, Speed, Step, Time } from "@tarewatt/units";
 import type { Cycle } from "../cycle/cycle.js";
-import type { Drivetrain } from "../drivetrain/drivetrain.js";
 import type { Fraction } from "../fraction.js";
-import type { RoadLoad } from "../resistance/road-load.js";
 import type { BatteryState } from "./battery.js";
+import type { DrivenVehicle } from "./driven-vehicle.js";
 import type { Ledger } from "./ledger.js";
 import type { BatteryBoundary } from "./scope.js";
 import type { DriveSeries } from "./series.js";
 import type { WarmUp } from "./warm-up.js";
 
 /** Options of {@link driveCycle}. */
-export interface DriveCycleOptions {
+export interface DriveCycleOptions extends DrivenVehicle {
   /** Speed over time. */
   readonly cycle: Cycle;
-  /** Resistance of the vehicle. */
-  readonly load: RoadLoad;
-  /** What stands between wheels and battery. */
-  readonly drivetrain: Drivetrain;
-  /** Power of the accessories, drawn all the time; say so when it is `q("0 W")`. */
-  readonly accessories: Quantity<Power>;
-  /**
-   * Heating and cooling of cabin and battery; none when left out. Its `warnings` are carried on; what else the object holds is not read.
-   */
-  readonly climate?:
-    | {
-        /** Power drawn all the time. */
-        readonly power: Quantity<Power>;
-        /** Energy to warm up or cool down, once: it is spread over the cycle, and a range counts it once. */
-        readonly warmUpEnergy?: Quantity<Energy> | undefined;
-        /** What a reader should doubt. */
-        readonly warnings?: readonly string[] | undefined;
-      }
-    | undefined;
   /**
    * The battery and how full it is at the start. Its loss is then counted, energy at the battery is that of the cells, and
    * its power limits hold: the vehicle falls behind, or its friction brakes take over.
@@ -41,13 +21,6 @@ export interface DriveCycleOptions {
   readonly series?: boolean | undefined;
   /** Constant grade of the road, rise over run, positive uphill; level, or that of the cycle, when left out. */
   readonly grade?: Fraction | undefined;
-  /**
-   * Battery energy per wall energy; without it nothing is said at the wall. Its scope is the wall to the energy drawn from
-   * the battery, charger and battery while charging: 0.89 was measured (26 cars at 11 kW, a touring club, 2025; 7 % in the
-   * charger, 4 % in the battery and its conditioning). With a drivetrain that contains `"battery"` give the charger's alone,
-   * about 0.93: the result warns.
-   */
-  readonly chargingEfficiency?: Fraction | undefined;
 }
 
 /** How a vehicle whose power is limited followed a cycle. */

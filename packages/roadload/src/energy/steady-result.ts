@@ -1,37 +1,16 @@
-import type { Energy, EnergyPerDistance, Power, Quantity, Speed, Step } from "@tarewatt/units";
-import type { Drivetrain } from "../drivetrain/drivetrain.js";
+import type { EnergyPerDistance, Power, Quantity, Speed, Step } from "@tarewatt/units";
 import type { Fraction } from "../fraction.js";
-import type { RoadLoad } from "../resistance/road-load.js";
 import type { BatteryState } from "./battery.js";
+import type { DrivenVehicle } from "./driven-vehicle.js";
 import type { PowerLedger } from "./ledger.js";
 import type { BatteryBoundary } from "./scope.js";
 import { steadySpeed } from "./steady-speed.js";
 import type { WarmUp } from "./warm-up.js";
 
 /** Options of {@link steadySpeed}. */
-export interface SteadySpeedOptions {
+export interface SteadySpeedOptions extends DrivenVehicle {
   /** Speed, more than 0 and at most 150 m/s. */
   readonly speed: Quantity<Speed>;
-  /** Resistance of the vehicle. */
-  readonly load: RoadLoad;
-  /** What stands between wheels and battery. */
-  readonly drivetrain: Drivetrain;
-  /** Power of the accessories; say so when it is `q("0 W")`. */
-  readonly accessories: Quantity<Power>;
-  /**
-   * Heating and cooling; none when left out. Energy to warm up is no power: it is in no power, consumption or ledger here, but a range
-   * counts it, once. Its `warnings` are carried on.
-   */
-  readonly climate?:
-    | {
-        /** Power drawn all the time. */
-        readonly power: Quantity<Power>;
-        /** Energy to warm up or cool down, once. */
-        readonly warmUpEnergy?: Quantity<Energy> | undefined;
-        /** What a reader should doubt. */
-        readonly warnings?: readonly string[] | undefined;
-      }
-    | undefined;
   /** Grade of the road, rise over run, positive uphill; level when left out. */
   readonly grade?: Fraction | undefined;
   /**
@@ -39,13 +18,6 @@ export interface SteadySpeedOptions {
    * speed that it gives too little power for is refused, and what it cannot be charged with the friction brakes take.
    */
   readonly battery?: BatteryState | undefined;
-  /**
-   * Battery energy per wall energy; without it nothing is said at the wall. Its scope is the wall to the energy drawn from
-   * the battery, charger and battery while charging: 0.89 was measured (26 cars at 11 kW, a touring club, 2025; 7 % in the
-   * charger, 4 % in the battery and its conditioning). With a drivetrain that contains `"battery"` give the charger's alone,
-   * about 0.93: the result warns.
-   */
-  readonly chargingEfficiency?: Fraction | undefined;
 }
 
 /** How a battery fares at a steady speed. */
