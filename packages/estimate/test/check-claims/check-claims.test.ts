@@ -301,6 +301,7 @@ describe("claims on a vehicle", () => {
       /^The claim (can be true|is strained): true claims would disagree so much in .* of cases\.$/,
     );
     expect(found.working().map(stepLine).at(-1)).toMatch(/^χ² = D_u \+ D_c = /);
+    expect(found.working().at(-1)?.result.value).toBeCloseTo(found.disagreement, 9);
   });
 
   it("agrees between least squares and weighted draws where both are good", () => {
