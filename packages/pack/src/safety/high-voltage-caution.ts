@@ -27,7 +27,7 @@ export function highVoltageCaution(voltage: Quantity<Voltage>): Caution | undefi
   return Object.freeze({
     code: "HIGH_VOLTAGE",
     text:
-      `Hazardous voltage: ${voltage.format({ unit: "V" })} DC, above ${LIMIT} V. Contact can kill, also when the vehicle is switched off. ` +
+      `Hazardous voltage: ${voltage.to("V")} DC, above ${LIMIT} V. Contact can kill, also when the vehicle is switched off. ` +
       "Only qualified people may open, build or work on such a pack; local codes and licensed practice decide how. " +
       "The figures here are estimates, not a basis for design or for work on a battery.",
     source,
